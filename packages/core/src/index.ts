@@ -1,0 +1,57 @@
+/**
+ * Core: every mode of every seven-note family, spelled, related, laid on any neck and fingered.
+ * Pure functions and read-only data; runs in Node and in the browser alike.
+ */
+export { type DegreeChord, seventhsOf, triadsOf } from './harmony/chords.ts';
+export { type Holding, scalesHolding } from './harmony/holding.ts';
+export { fretDistanceMm } from './instrument/fret.ts';
+export { type Place, placesOn } from './instrument/fretboard.ts';
+export type {
+  Course,
+  HandFrame,
+  Instrument,
+  PartialFret,
+  ShortString,
+  Tuning,
+} from './instrument/instrument.ts';
+export {
+  buildNeck,
+  type FretSlot,
+  fretNumber,
+  MOST_FRETS,
+  type Neck,
+  type NeckOptions,
+  type NeckString,
+  soundingPitchClasses,
+} from './instrument/neck.ts';
+export { MOST_STRINGS, openStringNames, parseCourse, parseTuning } from './instrument/tuning.ts';
+export {
+  type Base,
+  CHURCH_MODE_NAMES,
+  CHURCH_MODES,
+  type ChurchModeName,
+  distanceBetween,
+  findBase,
+  type MovedDegree,
+  movedDegrees,
+} from './mode/base.ts';
+export { formatDegree, formatNamedDegree } from './mode/formula.ts';
+export { kindestRoot, kindestRootOf, needsReadable, type Scale, spell, spellAnew } from './mode/spelling.ts';
+export {
+  buildUniverse,
+  type Family,
+  type Mode,
+  rotate,
+  semitonesOf,
+  UNIVERSE,
+  type Universe,
+} from './mode/universe.ts';
+export { formatAccidental, toAscii, toSigns } from './pitch/accidental.ts';
+export { LETTERS, type Letter, MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf } from './pitch/letter.ts';
+export { formatNote, type NoteName, parseNote, pitchClassOfNote } from './pitch/note.ts';
+export { formatMidi, frequencyHz, type Pitch, parsePitch } from './pitch/pitch.ts';
+export { EVERYDAY_ROOTS, parseRoot, ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from './pitch/root.ts';
+export { fail, invariant, type Problem, type Result, succeed } from './problem.ts';
+export { type Neighbour, neighboursOf, type RouteStep, routeBetween } from './relation/neighbours.ts';
+export { degreeIn, familyOf, modesFrom, parentScale, relativeScales } from './relation/relatives.ts';
+export { commonCount, everyPlacement, type SharedScale, setOf, sharedScales } from './relation/shared.ts';

@@ -1,0 +1,89 @@
+/**
+ * Bases: the church mode that a mode is read from, and the systematic name that follows.
+ */
+import { MAJOR_SEMITONES } from '../pitch/letter.ts';
+import { formatNamedDegree } from './formula.ts';
+
+/** A degree that lies elsewhere in another mode on the same root. */
+export interface MovedDegree {
+  /** 1 to 7. */
+  readonly degree: number;
+  /** Semitones up (+) or down (−). */
+  readonly by: number;
+}
+
+/** The church mode nearest to a mode, and what moves to get from it to the mode. */
+export interface Base {
+  readonly name: ChurchModeName;
+  readonly moved: readonly MovedDegree[];
+}
+
+/** The seven church modes in the order of the degrees they stand on in the major scale. */
+export const CHURCH_MODE_NAMES = [
+  'Ionian',
+  'Dorian',
+  'Phrygian',
+  'Lydian',
+  'Mixolydian',
+  'Aeolian',
+  'Locrian',
+] as const;
+
+export type ChurchModeName = (typeof CHURCH_MODE_NAMES)[number];
+
+/** A church mode: its name, and its degrees above the root in semitones. */
+export interface ChurchMode {
+  readonly name: ChurchModeName;
+  readonly semitones: readonly number[];
+}
+
+/** Each church mode is the major scale begun on another of its degrees. */
+export const CHURCH_MODES: readonly ChurchMode[] = CHURCH_MODE_NAMES.map((name, from) => ({
+  name,
+  semitones: MAJOR_SEMITONES.map(
+    (_, at) =>
+      (MAJOR_SEMITONES[(from + at) % 7] as number) +
+      (from + at >= 7 ? 12 : 0) -
+      (MAJOR_SEMITONES[from] as number),
+  ),
+}));
+
+/** The degrees that move from one mode to another on the same root, with direction and size. */
+export function movedDegrees(from: readonly number[], to: readonly number[]): readonly MovedDegree[] {
+  return from.flatMap((semitone, at) => {
+    const by = (to[at] as number) - semitone;
+    return by === 0 ? [] : [{ degree: at + 1, by }];
+  });
+}
+
+/** The sum of semitones by which degrees move between two modes on the same root. */
+export function distanceBetween(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((sum, semitone, at) => sum + Math.abs(semitone - (b[at] as number)), 0);
+}
+
+/**
+ * The church mode with the fewest moved degrees, then the least total movement, then the first in the
+ * order Ionian to Locrian.
+ */
+export function findBase(semitones: readonly number[]): Base {
+  let best: Base | undefined;
+  let bestRank = Number.POSITIVE_INFINITY;
+  for (const church of CHURCH_MODES) {
+    const moved = movedDegrees(church.semitones, semitones);
+    const rank = moved.length * 100 + distanceBetween(church.semitones, semitones);
+    if (rank < bestRank) {
+      best = { name: church.name, moved };
+      bestRank = rank;
+    }
+  }
+  return best as Base;
+}
+
+/**
+ * The base's name, then every moved degree as it sounds in the mode.
+ * @example systematicNameOf(findBase([0, 2, 3, 6, 7, 9, 10]), [0, 0, -1, 1, 0, 0, -1]) // 'Dorian #4'
+ */
+export function systematicNameOf(base: Base, alterations: readonly number[]): string {
+  const moved = base.moved.map(({ degree }) => formatNamedDegree(degree, alterations[degree - 1] as number));
+  return [base.name, ...moved].join(' ');
+}

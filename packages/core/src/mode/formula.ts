@@ -1,0 +1,31 @@
+/**
+ * Formulas: how the degrees of a mode differ from those of the major scale.
+ */
+import { formatAccidental } from '../pitch/accidental.ts';
+import { MAJOR_SEMITONES } from '../pitch/letter.ts';
+
+/**
+ * Each degree's alteration: its semitones minus the major scale's. Degree n is the n-th note upwards, so a
+ * note a minor sixth above the root is `bb7` where it is the seventh note.
+ * @param semitones the seven degrees above the root
+ */
+export function alterationsOf(semitones: readonly number[]): readonly number[] {
+  return semitones.map((semitone, at) => semitone - (MAJOR_SEMITONES[at] as number));
+}
+
+/**
+ * A degree as it is written in a formula.
+ * @param degree 1 to 7
+ * @example formatDegree(7, -2) // 'bb7'
+ */
+export function formatDegree(degree: number, alteration: number): string {
+  return formatAccidental(alteration) + degree;
+}
+
+/**
+ * A degree as it is written in a name, where an unaltered degree says so.
+ * @example formatNamedDegree(6, 0) // 'nat6'
+ */
+export function formatNamedDegree(degree: number, alteration: number): string {
+  return alteration === 0 ? `nat${degree}` : formatDegree(degree, alteration);
+}

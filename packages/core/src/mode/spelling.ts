@@ -1,0 +1,141 @@
+/**
+ * Spelling: a mode on a root uses each of the seven letters once, 462 × 21 = 9,702 scales. Where that takes
+ * more than a double accidental there is a readable spelling too: letters may repeat, at most one
+ * accidental each.
+ */
+import { MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf } from '../pitch/letter.ts';
+import { formatNote } from '../pitch/note.ts';
+import { ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from '../pitch/root.ts';
+import { type Mode, UNIVERSE } from './universe.ts';
+
+/** A mode on a root, spelled. */
+export interface Scale {
+  readonly mode: Mode;
+  readonly root: Root;
+  /** One name per letter, from the root: `A`, `B`, `C`, `D`, `E`, `F`, `G#`. */
+  readonly notes: readonly string[];
+  /** The same sounds for the eye; equal to `notes` where no more than a double accidental is needed. */
+  readonly readable: readonly string[];
+  /** Pitch classes of the seven degrees. */
+  readonly pitchClasses: readonly number[];
+}
+
+/** The widest accidental that notation has a single sign for. */
+const WIDEST_WRITTEN = 2;
+
+/** For each letter, how far each degree of its natural major scale is altered: F has a B flat. */
+const MAJOR_ALTERATIONS: readonly (readonly number[])[] = NATURAL_SEMITONES.map(
+  (rootSemitones, letterIndex) =>
+    MAJOR_SEMITONES.map((semitones, at) => {
+      const sounding = pitchClassOf(rootSemitones + semitones);
+      const natural = NATURAL_SEMITONES[(letterIndex + at) % 7] as number;
+      return pitchClassOf(sounding - natural + 6) - 6;
+    }),
+);
+
+const scales: (Scale | undefined)[] = new Array(UNIVERSE.modes.length * ROOTS.length);
+
+/**
+ * The scale of a mode on a root. Spelled the first time it is asked for, looked up after.
+ * @example spell(aeolian, rootA).notes // A B C D E F G
+ */
+export function spell(mode: Mode, root: Root): Scale {
+  const at = mode.index * ROOTS.length + root.index;
+  let scale = scales[at];
+  if (scale === undefined) {
+    scale = spellAnew(mode, root);
+    scales[at] = scale;
+  }
+  return scale;
+}
+
+/** As {@link spell}, without looking anything up. */
+export function spellAnew(mode: Mode, root: Root): Scale {
+  const alterations = noteAlterations(mode, root);
+  const notes = strictNotes(alterations, root);
+  const pitchClasses = mode.semitones.map((semitones) => pitchClassOf(root.pitchClass + semitones));
+  const isReadable = alterations.every((alteration) => Math.abs(alteration) <= WIDEST_WRITTEN);
+  return {
+    mode,
+    root,
+    notes,
+    pitchClasses,
+    readable: isReadable ? notes : readableNotes(mode, root, pitchClasses),
+  };
+}
+
+/** Whether the strict spelling of a scale needs more than a double accidental. */
+export function needsReadable(scale: Scale): boolean {
+  return scale.readable !== scale.notes;
+}
+
+/**
+ * The root, or its enharmonic twin where that is kinder: fewer notes beyond a double accidental, then fewer
+ * accidentals in all. Between equals the root stays.
+ * @example kindestRoot(ionian, aSharp).name // 'Bb'
+ */
+export function kindestRoot(mode: Mode, root: Root): Root {
+  const twins = ROOTS_BY_PITCH_CLASS[root.pitchClass] as readonly Root[];
+  return twins.reduce((best, twin) => (unkindness(mode, twin) < unkindness(mode, best) ? twin : best), root);
+}
+
+/** The kindest root of a pitch class for a mode; between equals the natural, then the flat. */
+export function kindestRootOf(mode: Mode, pitchClass: number): Root {
+  const twins = ROOTS_BY_PITCH_CLASS[pitchClass] as readonly Root[];
+  const first = twins.find((root) => root.alteration === 0) ?? twins.find((root) => root.alteration < 0);
+  return kindestRoot(mode, first ?? (twins[0] as Root));
+}
+
+function unkindness(mode: Mode, root: Root): number {
+  const sizes = noteAlterations(mode, root).map(Math.abs);
+  const beyond = sizes.filter((size) => size > WIDEST_WRITTEN).length;
+  return beyond * 100 + sizes.reduce((sum, size) => sum + size, 0);
+}
+
+function noteAlterations(mode: Mode, root: Root): readonly number[] {
+  const major = MAJOR_ALTERATIONS[root.letterIndex] as readonly number[];
+  return mode.alterations.map((alteration, at) => root.alteration + alteration + (major[at] as number));
+}
+
+function strictNotes(alterations: readonly number[], root: Root): readonly string[] {
+  return alterations.map((alteration, at) => formatNote((root.letterIndex + at) % 7, alteration));
+}
+
+/**
+ * White keys by their letter; each black key as the sharp below or the flat above, so that the fewest
+ * letters repeat; between equals, on the side to which the degree is altered. The root keeps its name.
+ */
+function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]): readonly string[] {
+  const choices = pitchClasses.map((pitchClass, at) =>
+    at === 0 ? [root] : nearestSpellings(pitchClass, mode.alterations[at] as number),
+  );
+  let best: readonly { letterIndex: number; alteration: number }[] = [];
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const candidate of everyCombination(choices)) {
+    const letters = new Set(candidate.map((note) => note.letterIndex)).size;
+    const turned = candidate.filter((note, at) => note !== choices[at]?.[0]).length;
+    const rank = (7 - letters) * 10 + turned;
+    if (rank < fewest) {
+      best = candidate;
+      fewest = rank;
+    }
+  }
+  return best.map((note) => formatNote(note.letterIndex, note.alteration));
+}
+
+/** The natural where there is one, else sharp and flat, the side of the alteration first. */
+function nearestSpellings(pitchClass: number, alteration: number) {
+  const natural = NATURAL_SEMITONES.indexOf(pitchClass);
+  if (natural >= 0) return [{ letterIndex: natural, alteration: 0 }];
+  const below = NATURAL_SEMITONES.indexOf(pitchClass - 1);
+  const sharp = { letterIndex: below, alteration: 1 };
+  const flat = { letterIndex: below + 1, alteration: -1 };
+  return alteration > 0 ? [sharp, flat] : [flat, sharp];
+}
+
+function everyCombination<T>(choices: readonly (readonly T[])[]): readonly (readonly T[])[] {
+  return choices.reduce<readonly (readonly T[])[]>(
+    (rows, options) => rows.flatMap((row) => options.map((option) => [...row, option])),
+    [[]],
+  );
+}
