@@ -2,6 +2,18 @@
  * Core: every mode of every seven-note family, spelled, related, laid on any neck and fingered.
  * Pure functions and read-only data; runs in Node and in the browser alike.
  */
+
+export { cautionsFor } from './fingering/cautions.ts';
+export type { Cost } from './fingering/cost.ts';
+export {
+  type FingeredNote,
+  type Fingering,
+  type FretRange,
+  STYLES,
+  type Style,
+} from './fingering/fingering.ts';
+export { type FingeringAnswer, type FingeringOptions, fingeringsOf } from './fingering/fingerings.ts';
+export { COMFORTABLE_REACH_MM, DEFAULT_REACH_MM, REACH_RANGE_MM } from './fingering/hand.ts';
 export { type DegreeChord, seventhsOf, triadsOf } from './harmony/chords.ts';
 export { type Holding, scalesHolding } from './harmony/holding.ts';
 export { fretDistanceMm } from './instrument/fret.ts';
@@ -55,3 +67,5 @@ export { fail, invariant, type Problem, type Result, succeed } from './problem.t
 export { type Neighbour, neighboursOf, type RouteStep, routeBetween } from './relation/neighbours.ts';
 export { degreeIn, familyOf, modesFrom, parentScale, relativeScales } from './relation/relatives.ts';
 export { commonCount, everyPlacement, type SharedScale, setOf, sharedScales } from './relation/shared.ts';
+export { ORDERS, type Order, orderModes } from './round/order.ts';
+export { type Round, type RoundMode, type RoundOptions, roundOf } from './round/round.ts';

@@ -7,11 +7,7 @@
 const SIGNS_BY_ASCII: ReadonlyMap<string, string> = new Map([
   ['', ''],
   ['b', '♭'],
-  ['bb', '𝄫'],
-  ['bbb', '𝄫♭'],
   ['#', '♯'],
-  ['##', '𝄪'],
-  ['###', '𝄪♯'],
   ['nat', '♮'],
 ]);
 
@@ -55,5 +51,5 @@ export function toAscii(text: string): string {
 function signOf(accidental: string): string {
   const known = SIGNS_BY_ASCII.get(accidental);
   if (known !== undefined) return known;
-  return accidental.startsWith('b') ? '𝄫' + signOf(accidental.slice(2)) : '𝄪' + signOf(accidental.slice(2));
+  return (accidental.startsWith('b') ? '𝄫' : '𝄪') + signOf(accidental.slice(2));
 }
