@@ -10,11 +10,15 @@ export interface Cost {
   /** How far finger 1's natural place moves along the neck, in all, in millimetres. */
   readonly travelMm: number;
   /**
-   * How far fingers reach beyond their own frets, in all, in millimetres. Finger 4's reach counts one and
+   * How far fingers reach beyond their own frets, in all, in millimetres; a finger that slides along its
+   * string to do so counts the slide as well. Finger 4's reach counts one and
    * a half times, so that two whole tones are taken 1-2-4 (common practice, no source).
    */
   readonly stretchMm: number;
-  /** Changes that skip a string, go back a string, or roll one finger from string to string. */
+  /**
+   * Awkward string changes: one for each string change that skips a string, one for each that goes back
+   * towards the lower side, one for each in which a finger rolls from string to string.
+   */
   readonly stringChanges: number;
 }
 

@@ -199,15 +199,17 @@ function travelBetween(neck: Neck, from: HandPosition, to: HandPosition): Packed
 
 /** What the fingers pay for a change of string, or for one finger sliding along its string to reach beyond its own frets. */
 function costOfChange(neck: Neck, from: Touch, to: Touch, holdsHand: boolean): PackedCost {
-  if (from.string !== to.string) return isAwkward(from, to) ? STRING_CHANGE : 0;
+  if (from.string !== to.string) return awkwardnessOf(from, to) * STRING_CHANGE;
   if (from.finger !== to.finger || from.slot === to.slot || from.position !== to.position) return 0;
   if (from.stretchTenthsMm === 0 && to.stretchTenthsMm === 0) return 0;
   if (holdsHand) return Number.POSITIVE_INFINITY;
   return packStretch(Math.abs(tenthsMm(neck, from.slot) - tenthsMm(neck, to.slot)));
 }
 
-/** A change that skips a string, goes back a string, or rolls one finger from string to string. */
-function isAwkward(from: Touch, to: Touch): boolean {
-  const isRolled = from.finger === to.finger && from.finger !== 0;
-  return isRolled || to.string > from.string || from.string - to.string > 1;
+/** One for a change that skips a string, one for going back a string, one for rolling a finger from string to string. */
+function awkwardnessOf(from: Touch, to: Touch): number {
+  const skips = Math.abs(from.string - to.string) > 1;
+  const goesBack = to.string > from.string;
+  const rolls = from.finger === to.finger && from.finger !== 0;
+  return Number(skips) + Number(goesBack) + Number(rolls);
 }

@@ -1,0 +1,15 @@
+/**
+ * Notation: necks as SVG, necks and fingerings as text.
+ */
+export {
+  drawFingering,
+  drawFretboard,
+  type FingeringDrawingOptions,
+  type Labels,
+  type Mark,
+  type Move,
+  type NeckDrawing,
+} from './drawing.ts';
+export { GLYPH_DEFINITIONS, NECK_STYLE, type Tone, toneOf } from './glyphs.ts';
+export { escapeXml, type NeckSvgOptions, neckSvg } from './neck-svg.ts';
+export { fingeringSummary, fingeringText, fretboardText } from './text.ts';
