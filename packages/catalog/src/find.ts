@@ -1,0 +1,70 @@
+/**
+ * Finding a mode, a family or an instrument by what somebody typed. Every key is in a map that is built
+ * once; what is not in it is not found.
+ */
+import { CATALOGUE } from './catalogue.ts';
+import type { FamilyEntry, InstrumentEntry, ModeEntry } from './entries.ts';
+import { instrumentKey, LONGEST_NAME, modeKey } from './name-key.ts';
+
+const MODES: ReadonlyMap<string, ModeEntry> = firstByKey(
+  [
+    ...CATALOGUE.modes.map((entry) => [entry.mode.id, entry] as const),
+    ...CATALOGUE.modes.flatMap((entry) => [[entry.name, entry] as const, [entry.slug, entry] as const]),
+    ...CATALOGUE.modes.map((entry) => [entry.mode.systematicName, entry] as const),
+    ...CATALOGUE.modes.flatMap((entry) => entry.aliases.map((alias) => [alias, entry] as const)),
+  ],
+  modeKey,
+);
+
+const FAMILIES: ReadonlyMap<string, FamilyEntry> = firstByKey(
+  [
+    ...CATALOGUE.families.flatMap((entry) => entry.modes.map(({ mode }) => [mode.id, entry] as const)),
+    ...CATALOGUE.families.flatMap((entry) => [[entry.name, entry] as const, [entry.slug, entry] as const]),
+    ...CATALOGUE.families.flatMap((entry) => entry.aliases.map((alias) => [alias, entry] as const)),
+  ],
+  modeKey,
+);
+
+const INSTRUMENTS: ReadonlyMap<string, InstrumentEntry> = firstByKey(
+  [
+    ...CATALOGUE.instruments.map((entry) => [entry.id, entry] as const),
+    ...CATALOGUE.instruments.map((entry) => [entry.name, entry] as const),
+    ...CATALOGUE.instruments.flatMap((entry) => entry.aliases.map((alias) => [alias, entry] as const)),
+  ],
+  instrumentKey,
+);
+
+/**
+ * The mode of this steps id, slug, displayed name, systematic name or alias. Case, spaces, hyphens and the
+ * way accidentals are written do not count. A name of several modes means the one that displays it, else
+ * the first in the catalogue's order.
+ * @example findMode('dorian ♯4')?.mode.id   // '2131212'
+ * @example findMode('dorian-s4')?.mode.id   // '2131212'
+ */
+export function findMode(text: string): ModeEntry | undefined {
+  return text.length > LONGEST_NAME ? undefined : MODES.get(modeKey(text));
+}
+
+/**
+ * The family of this id, of any of its modes' steps, of this slug, name or alias.
+ * @example findFamily('harmonic minor')?.id // '3121221'
+ */
+export function findFamily(text: string): FamilyEntry | undefined {
+  return text.length > LONGEST_NAME ? undefined : FAMILIES.get(modeKey(text));
+}
+
+/**
+ * The instrument of this id, name or alias.
+ * @example findInstrument('Bass guitar')?.id // 'bass-4'
+ */
+export function findInstrument(text: string): InstrumentEntry | undefined {
+  return text.length > LONGEST_NAME ? undefined : INSTRUMENTS.get(instrumentKey(text));
+}
+
+/** A map in which the first entry of a key stays. */
+function firstByKey<T>(
+  pairs: readonly (readonly [string, T])[],
+  keyOf: (text: string) => string,
+): ReadonlyMap<string, T> {
+  return new Map(pairs.toReversed().map(([text, entry]) => [keyOf(text), entry]));
+}

@@ -1,0 +1,61 @@
+/**
+ * The kinds of problem an answer can be: one table for the API, its description and its pages.
+ */
+
+/** A kind of problem. */
+export interface ProblemKind {
+  /** The last part of its `type`. */
+  readonly slug: string;
+  readonly title: string;
+  /** HTTP status. */
+  readonly status: number;
+  /** What it means and what to do, for people. */
+  readonly meaning: string;
+}
+
+export const PROBLEM_KINDS = {
+  badInput: {
+    slug: 'bad-input',
+    title: 'A parameter is not what it should be',
+    status: 400,
+    meaning:
+      'One or more parameters cannot be understood. Each entry of `errors` names the parameter, what it held, and what would be right.',
+  },
+  unknownName: {
+    slug: 'unknown-name',
+    title: 'Nothing has this name',
+    status: 404,
+    meaning: 'No mode, family or instrument is called that. `errors` suggests the nearest names.',
+  },
+  unknownPath: {
+    slug: 'unknown-path',
+    title: 'There is nothing at this address',
+    status: 404,
+    meaning: 'The address is not one of the paths in /v1/openapi.json.',
+  },
+  wrongMethod: {
+    slug: 'wrong-method',
+    title: 'This address is only read',
+    status: 405,
+    meaning: 'Every address answers GET and HEAD; nothing is stored, so there is nothing to send.',
+  },
+  tooLong: {
+    slug: 'too-long',
+    title: 'The request is too long',
+    status: 431,
+    meaning: 'Address and header fields together are longer than the server reads.',
+  },
+  ourFault: {
+    slug: 'our-fault',
+    title: 'Something went wrong on our side',
+    status: 500,
+    meaning: 'The request was understood, and answering it failed. The log has the details.',
+  },
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemName = keyof typeof PROBLEM_KINDS;
+
+/** The address of the page about a kind of problem. */
+export function problemType(kind: ProblemKind): string {
+  return `/problems/${kind.slug}/`;
+}
