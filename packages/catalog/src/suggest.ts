@@ -37,7 +37,7 @@ const INSTRUMENTS: readonly Candidate<InstrumentEntry>[] = CATALOGUE.instruments
 
 /**
  * The modes whose name, alias, slug or id is nearest to the text, nearest first. Text longer than a name
- * is cut first; what is nowhere near has no suggestions.
+ * is cut first; only what is empty has no suggestions.
  * @example suggestModes('dorain')[0]?.name // 'Dorian'
  */
 export function suggestModes(text: string, limit = 5): readonly ModeEntry[] {
@@ -54,11 +54,6 @@ export function suggestInstruments(text: string, limit = 5): readonly Instrument
   return nearest(instrumentKey(text.slice(0, LONGEST_NAME)), INSTRUMENTS, limit);
 }
 
-/** The most edits at which two keys are still near: two, or half of a longer one. */
-function farthestNear(key: string): number {
-  return Math.max(2, Math.floor(key.length / 2));
-}
-
 function nearest<T>(key: string, candidates: readonly Candidate<T>[], limit: number): readonly T[] {
   if (key === '') return [];
   return candidates
@@ -67,7 +62,6 @@ function nearest<T>(key: string, candidates: readonly Candidate<T>[], limit: num
       const isPart = keys.some((one) => isBeginning(one, key) || isBeginning(key, one));
       return { entry, preference, edits, nearness: isPart ? Math.min(edits, 1) : edits };
     })
-    .filter(({ nearness }) => nearness <= farthestNear(key))
     .toSorted((a, b) => a.nearness - b.nearness || a.edits - b.edits || b.preference - a.preference)
     .slice(0, limit)
     .map(({ entry }) => entry);

@@ -21,9 +21,12 @@ export function succeed<T>(value: T): Result<T> {
   return { ok: true, value };
 }
 
+/** The first half of a sign beyond U+FFFF (such as 𝄫) at the place of a cut. */
+const HALF_A_SIGN = /[\uD800-\uDBFF]$/;
+
 /** A result that holds a problem; long values are cut at 60 characters. */
 export function fail(field: string, value: string, expected: string): Result<never> {
-  const shown = value.length > 60 ? `${value.slice(0, 57)}...` : value;
+  const shown = value.length > 60 ? `${value.slice(0, 57).replace(HALF_A_SIGN, '')}...` : value;
   return { ok: false, problem: { field, value: shown, expected } };
 }
 

@@ -2,7 +2,7 @@
  * Neck drawings as SVG. Frets stand at their true distances, so a bass and a ukulele look different; a
  * left-handed neck is mirrored, its numbers are not.
  */
-import type { FretSlot, NeckString } from '@stillroot/core';
+import { type FretSlot, type NeckString, toSigns } from '@stillroot/core';
 import type { Mark, Move, NeckDrawing } from './drawing.ts';
 import { GLYPH_DEFINITIONS, NECK_STYLE, toneOf } from './glyphs.ts';
 
@@ -15,6 +15,10 @@ export interface NeckSvgOptions {
   readonly idPrefix?: string;
 }
 
+const STANDALONE = `<style>${NECK_STYLE}</style><defs>${GLYPH_DEFINITIONS}</defs>`;
+
+const HEADLINE = 40;
+const TITLE_LINE = 24;
 const STRING_GAP = 31;
 const TOP = 22;
 const OPEN_COLUMN = 62;
@@ -25,23 +29,39 @@ const INLAY_FRETS: ReadonlySet<number> = new Set([3, 5, 7, 9, 12, 15, 17, 19, 21
 
 /** A neck drawing as an SVG element in text. */
 export function neckSvg(drawing: NeckDrawing, options: NeckSvgOptions = {}): string {
-  const { leftHanded = false, standalone = false, idPrefix = 'neck' } = options;
-  const ruler = rulerOf(drawing);
-  const width = Math.round(ruler.right + RIGHT);
-  const height = TOP + (drawing.neck.strings.length - 1) * STRING_GAP + 42;
-  const at = (x: number): number => tidy(leftHanded ? width - x : x);
-  const body = [
-    board(drawing, ruler, at),
-    strings(drawing, ruler, at, leftHanded),
-    moves(drawing, ruler, at, idPrefix),
-    drawing.marks.map((mark) => markSvg(mark, ruler, at)).join(''),
-  ].join('');
-  const head = standalone ? `<style>${NECK_STYLE}</style><defs>${GLYPH_DEFINITIONS}</defs>` : '';
+  const { standalone = false, idPrefix = 'neck' } = options;
+  const { width, height, body } = layNeck(drawing, options);
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="neck" role="img" viewBox="0 0 ${width} ${height}"` +
     ` aria-labelledby="${idPrefix}-t ${idPrefix}-d"${standalone ? ` width="${width}" height="${height}"` : ''}>` +
     `<title id="${idPrefix}-t">${escapeXml(drawing.title)}</title>` +
-    `<desc id="${idPrefix}-d">${escapeXml(drawing.description)}</desc>${head}${body}</svg>`
+    `<desc id="${idPrefix}-d">${escapeXml(drawing.description)}</desc>${standalone ? STANDALONE : ''}${body}</svg>`
+  );
+}
+
+/**
+ * Several necks under one another, each under its title, as one SVG that carries its own style.
+ */
+export function stackSvg(
+  title: string,
+  drawings: readonly NeckDrawing[],
+  options: NeckSvgOptions = {},
+): string {
+  const laid = drawings.map((drawing, at) => layNeck(drawing, { ...options, idPrefix: `neck-${at}` }));
+  const width = Math.max(320, ...laid.map((one) => one.width));
+  let y = HEADLINE;
+  const parts = laid.map(({ body, height }, at) => {
+    const { title: name, description } = drawings[at] as NeckDrawing;
+    const part =
+      `<text class="title" x="12" y="${y + 16}">${escapeXml(toSigns(name))}</text>` +
+      `<g transform="translate(0 ${y + TITLE_LINE})" role="img" aria-label="${escapeXml(`${name}. ${description}`)}">${body}</g>`;
+    y += TITLE_LINE + height + 10;
+    return part;
+  });
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" class="neck" viewBox="0 0 ${width} ${y}" width="${width}" height="${y}">` +
+    `<title>${escapeXml(title)}</title>${STANDALONE}` +
+    `<text class="headline" x="12" y="24">${escapeXml(toSigns(title))}</text>${parts.join('')}</svg>`
   );
 }
 
@@ -54,6 +74,27 @@ export function escapeXml(text: string): string {
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;')
     .replaceAll("'", '&#39;');
+}
+
+/** A neck laid out: what is inside its SVG element, and how large that is. */
+interface LaidNeck {
+  readonly width: number;
+  readonly height: number;
+  readonly body: string;
+}
+
+function layNeck(drawing: NeckDrawing, { leftHanded = false, idPrefix = 'neck' }: NeckSvgOptions): LaidNeck {
+  const ruler = rulerOf(drawing);
+  const width = Math.round(ruler.right + RIGHT);
+  const height = TOP + (drawing.neck.strings.length - 1) * STRING_GAP + 42;
+  const at = (x: number): number => tidy(leftHanded ? width - x : x);
+  const body = [
+    board(drawing, ruler, at),
+    strings(drawing, ruler, at, leftHanded),
+    moves(drawing, ruler, at, idPrefix),
+    drawing.marks.map((mark) => markSvg(mark, ruler, at)).join(''),
+  ].join('');
+  return { width, height, body };
 }
 
 /** Where slots lie in a drawing. */

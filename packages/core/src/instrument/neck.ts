@@ -58,12 +58,16 @@ export const MOST_FRETS = 36;
 
 /**
  * Builds the neck of an instrument in a tuning. A tuning typed by hand may have another number of strings
- * than the instrument; its short strings are then not counted.
+ * than the instrument; its short strings are then not counted. A neck has at least the frets at which its
+ * short strings begin.
  */
 export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckOptions = {}): Result<Neck> {
   const { capoFret = 0, frets = instrument.frets } = options;
-  if (!Number.isInteger(frets) || frets < 1 || frets > MOST_FRETS) {
-    return fail('frets', String(frets), `a whole number of frets from 1 to ${MOST_FRETS}`);
+  const isOwnCount = tuning.courses.length === instrument.tunings[0].courses.length;
+  const shortStrings = isOwnCount ? instrument.shortStrings : [];
+  const fewest = Math.max(1, ...shortStrings.map(({ startsAtFret }) => startsAtFret));
+  if (!Number.isInteger(frets) || frets < fewest || frets > MOST_FRETS) {
+    return fail('frets', String(frets), `a whole number of frets from ${fewest} to ${MOST_FRETS}`);
   }
   const slots = buildSlots(instrument, frets);
   const capoSlot = slots.findIndex((slot) => slot.fret === capoFret);
@@ -74,10 +78,9 @@ export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckO
       `a fret of this neck from 0 (none) to ${(slots.at(-2) as FretSlot).fret}`,
     );
   }
-  const isOwnCount = tuning.courses.length === instrument.tunings[0].courses.length;
   const strings = tuning.courses.toReversed().map(([principal], at): NeckString => {
     const number = at + 1;
-    const short = isOwnCount ? instrument.shortStrings.find((one) => one.string === number) : undefined;
+    const short = shortStrings.find((one) => one.string === number);
     const shortSlot = short
       ? Math.max(
           0,

@@ -66,17 +66,20 @@ export function distanceBetween(a: readonly number[], b: readonly number[]): num
  * order Ionian to Locrian.
  */
 export function findBase(semitones: readonly number[]): Base {
-  let best: Base | undefined;
+  let best = CHURCH_MODES[0] as ChurchMode;
   let bestRank = Number.POSITIVE_INFINITY;
   for (const church of CHURCH_MODES) {
-    const moved = movedDegrees(church.semitones, semitones);
-    const rank = moved.length * 100 + distanceBetween(church.semitones, semitones);
+    let rank = 0;
+    for (let at = 0; at < 7; at += 1) {
+      const by = Math.abs((semitones[at] as number) - (church.semitones[at] as number));
+      if (by > 0) rank += 100 + by;
+    }
     if (rank < bestRank) {
-      best = { name: church.name, moved };
+      best = church;
       bestRank = rank;
     }
   }
-  return best as Base;
+  return { name: best.name, moved: movedDegrees(best.semitones, semitones) };
 }
 
 /**

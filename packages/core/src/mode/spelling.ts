@@ -52,16 +52,11 @@ export function spell(mode: Mode, root: Root): Scale {
 /** As {@link spell}, without looking anything up. */
 export function spellAnew(mode: Mode, root: Root): Scale {
   const alterations = noteAlterations(mode, root);
-  const notes = strictNotes(alterations, root);
-  const pitchClasses = mode.semitones.map((semitones) => pitchClassOf(root.pitchClass + semitones));
+  const notes = alterations.map((alteration, at) => formatNote((root.letterIndex + at) % 7, alteration));
+  const pitchClasses = mode.semitones.map((semitones) => (root.pitchClass + semitones) % 12);
   const isReadable = alterations.every((alteration) => Math.abs(alteration) <= WIDEST_WRITTEN);
-  return {
-    mode,
-    root,
-    notes,
-    pitchClasses,
-    readable: isReadable ? notes : readableNotes(mode, root, pitchClasses),
-  };
+  const readable = isReadable ? notes : readableNotes(mode, root, pitchClasses);
+  return { mode, root, notes, readable, pitchClasses };
 }
 
 /** Whether the strict spelling of a scale needs more than a double accidental. */
@@ -97,45 +92,71 @@ function noteAlterations(mode: Mode, root: Root): readonly number[] {
   return mode.alterations.map((alteration, at) => root.alteration + alteration + (major[at] as number));
 }
 
-function strictNotes(alterations: readonly number[], root: Root): readonly string[] {
-  return alterations.map((alteration, at) => formatNote((root.letterIndex + at) % 7, alteration));
-}
-
 /**
  * White keys by their letter; each black key as the sharp below or the flat above, so that the fewest
  * letters repeat; between equals, on the side to which the degree is altered. The root keeps its name.
  */
 function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]): readonly string[] {
-  const choices = pitchClasses.map((pitchClass, at) =>
-    at === 0 ? [root] : nearestSpellings(pitchClass, mode.alterations[at] as number),
-  );
-  let best: readonly { letterIndex: number; alteration: number }[] = [];
+  const blackDegrees = pitchClasses.flatMap((pitchClass, at) => (at > 0 && isBlack(pitchClass) ? [at] : []));
+  const everyChoice = 1 << blackDegrees.length;
+  let best = 0;
   let fewest = Number.POSITIVE_INFINITY;
-  for (const candidate of everyCombination(choices)) {
-    const letters = new Set(candidate.map((note) => note.letterIndex)).size;
-    const turned = candidate.filter((note, at) => note !== choices[at]?.[0]).length;
-    const rank = (7 - letters) * 10 + turned;
+  for (let choice = 0; choice < everyChoice; choice += 1) {
+    const rank =
+      countRepeats(pitchClasses, root, blackDegrees, choice) * 10 + countTurned(mode, blackDegrees, choice);
     if (rank < fewest) {
-      best = candidate;
       fewest = rank;
+      best = choice;
     }
   }
-  return best.map((note) => formatNote(note.letterIndex, note.alteration));
+  return pitchClasses.map((pitchClass, at) => {
+    if (at === 0) return root.name;
+    const bit = blackDegrees.indexOf(at);
+    if (bit < 0) return formatNote(LETTER_AT_OR_BELOW[pitchClass] as number, 0);
+    const isSharp = ((best >> bit) & 1) === 1;
+    const below = LETTER_AT_OR_BELOW[pitchClass] as number;
+    return isSharp ? formatNote(below, 1) : formatNote(below + 1, -1);
+  });
 }
 
-/** The natural where there is one, else sharp and flat, the side of the alteration first. */
-function nearestSpellings(pitchClass: number, alteration: number) {
-  const natural = NATURAL_SEMITONES.indexOf(pitchClass);
-  if (natural >= 0) return [{ letterIndex: natural, alteration: 0 }];
-  const below = NATURAL_SEMITONES.indexOf(pitchClass - 1);
-  const sharp = { letterIndex: below, alteration: 1 };
-  const flat = { letterIndex: below + 1, alteration: -1 };
-  return alteration > 0 ? [sharp, flat] : [flat, sharp];
+/** The letter of each white key, and of the white key below each black one. */
+const LETTER_AT_OR_BELOW: readonly number[] = Array.from({ length: 12 }, (_, pitchClass) =>
+  NATURAL_SEMITONES.findLastIndex((semitones) => semitones <= pitchClass),
+);
+
+function isBlack(pitchClass: number): boolean {
+  return !NATURAL_SEMITONES.includes(pitchClass);
 }
 
-function everyCombination<T>(choices: readonly (readonly T[])[]): readonly (readonly T[])[] {
-  return choices.reduce<readonly (readonly T[])[]>(
-    (rows, options) => rows.flatMap((row) => options.map((option) => [...row, option])),
-    [[]],
-  );
+/** How many notes share a letter with another; bit n of `choice` says that the n-th black key is a sharp. */
+function countRepeats(
+  pitchClasses: readonly number[],
+  root: Root,
+  blackDegrees: readonly number[],
+  choice: number,
+): number {
+  let letters = 1 << root.letterIndex;
+  let repeats = 0;
+  let bit = 0;
+  for (let at = 1; at < pitchClasses.length; at += 1) {
+    let letter = LETTER_AT_OR_BELOW[pitchClasses[at] as number] as number;
+    if (blackDegrees[bit] === at) {
+      if (((choice >> bit) & 1) === 0) letter += 1;
+      bit += 1;
+    }
+    if (letters & (1 << letter)) repeats += 1;
+    letters |= 1 << letter;
+  }
+  return repeats;
+}
+
+/** How many black keys are written against the side to which their degree is altered. */
+function countTurned(mode: Mode, blackDegrees: readonly number[], choice: number): number {
+  let turned = 0;
+  for (let bit = 0; bit < blackDegrees.length; bit += 1) {
+    const isSharp = ((choice >> bit) & 1) === 1;
+    const leansSharp = (mode.alterations[blackDegrees[bit] as number] as number) > 0;
+    if (isSharp !== leansSharp) turned += 1;
+  }
+  return turned;
 }

@@ -20,7 +20,7 @@ export interface Mode {
   readonly alterations: readonly number[];
   /** The degrees as they are written: `1`, `b3`, `#4`, `bb7`. */
   readonly formula: readonly string[];
-  /** The sum of all alterations: 1 for Lydian, 0 for Ionian, −6 for Locrian. */
+  /** The sum of all alterations: 1 for Lydian, 0 for Ionian, −5 for Locrian. */
   readonly brightness: number;
   /** The nearest church mode and the degrees that differ from it. */
   readonly base: Base;
@@ -111,11 +111,15 @@ function sumOfDegrees(steps: readonly number[]): number {
 
 /**
  * Turning a pattern on by k degrees changes the sum of its degrees by 12·k − 7·(the first k steps), which
- * is never zero for 0 < k < 7. So one rotation is the brightest, without ties.
+ * is never zero for 0 < k < 7. So one rotation is the brightest, without ties: the one from which every
+ * turn takes something away.
  */
 function isBrightestRotation(steps: readonly number[]): boolean {
-  const sum = sumOfDegrees(steps);
-  return [1, 2, 3, 4, 5, 6].every((by) => sumOfDegrees(rotate(steps, by)) < sum);
+  let turned = 0;
+  return steps.slice(0, 6).every((step, at) => {
+    turned += step;
+    return 12 * (at + 1) < 7 * turned;
+  });
 }
 
 function buildFamily(headSteps: readonly number[], index: number): Family {

@@ -25,10 +25,11 @@ export function formatAccidental(alteration: number): string {
  * @example toSigns('Bbb')            // 'B𝄫'
  * @example toSigns('Locrian b4 bb7') // 'Locrian ♭4 𝄫7'
  * @example toSigns('Locrian nat6')   // 'Locrian ♮6'
+ * @example toSigns('F##4')           // 'F𝄪4'
  */
 export function toSigns(text: string): string {
   return text
-    .replace(/(?<![A-Za-z])(nat|b+|#+)(?=\d)/g, (_, accidental: string) => signOf(accidental))
+    .replace(/(?<![A-Za-z#])(nat|b+|#+)(?=\d)/g, (_, accidental: string) => signOf(accidental))
     .replace(
       /(?<![A-Za-z])([A-G])(b+|#+)(?![a-z])/g,
       (_, letter: string, accidental: string) => letter + signOf(accidental),

@@ -20,7 +20,7 @@ export interface Pitch extends NoteName {
  * @example parsePitch('B0') // midi 23
  */
 export function parsePitch(text: string, field = 'pitch'): Result<Pitch> {
-  const match = /^([^0-9-]+)(-1|\d)$/.exec(text.trim());
+  const match = /^([^0-9\s-]+)(-1|\d)$/.exec(text.trim());
   const note = match ? parseNote(match[1] as string, field) : undefined;
   if (match && note?.ok) {
     const octave = Number(match[2]);

@@ -40,15 +40,26 @@ export const ROOTS_BY_PITCH_CLASS: readonly (readonly Root[])[] = Array.from(
   (_, pitchClass) => ROOTS.filter((root) => root.pitchClass === pitchClass),
 );
 
-const ROOTS_BY_SLUG: ReadonlyMap<string, Root> = new Map(ROOTS.map((root) => [root.slug, root]));
+/** By ASCII name and by address form. A natural's address is its name in lower case. */
+const ROOTS_BY_TEXT: ReadonlyMap<string, Root> = new Map(
+  ROOTS.flatMap((root) => [
+    [root.name, root],
+    [root.slug, root],
+  ]),
+);
+
+/** The root of that exact ASCII name or address form, or undefined: `Bb`, `b-flat`. */
+export function rootNamed(name: string): Root | undefined {
+  return ROOTS_BY_TEXT.get(name);
+}
 
 /**
  * Reads a root: `A`, `Bb`, `F#`, `Fs`, or the address form `f-sharp`.
  * @example parseRoot('Fs') // F#
  */
 export function parseRoot(text: string, field = 'root'): Result<Root> {
-  const bySlug = ROOTS_BY_SLUG.get(text.trim().toLowerCase());
-  if (bySlug) return succeed(bySlug);
+  const known = rootNamed(text) ?? rootNamed(text.trim().toLowerCase());
+  if (known) return succeed(known);
   const note = parseNote(text, field);
   if (note.ok && Math.abs(note.value.alteration) <= 1) {
     return succeed(ROOTS[note.value.letterIndex * 3 + note.value.alteration + 1] as Root);

@@ -4,7 +4,7 @@
  */
 import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
 import { type Family, type Mode, UNIVERSE } from '../mode/universe.ts';
-import { parseRoot } from '../pitch/root.ts';
+import { type Root, rootNamed } from '../pitch/root.ts';
 
 /** The family a mode belongs to. */
 export function familyOf(mode: Mode): Family {
@@ -42,7 +42,8 @@ export function parentScale(scale: Scale, head: Mode): Scale {
   return spell(head, rootOnDegree(scale, degree, head));
 }
 
-function rootOnDegree(scale: Scale, degree: number, mode: Mode) {
-  const root = parseRoot(scale.notes[degree] as string);
-  return root.ok ? root.value : kindestRootOf(mode, scale.pitchClasses[degree] as number);
+function rootOnDegree(scale: Scale, degree: number, mode: Mode): Root {
+  return (
+    rootNamed(scale.notes[degree] as string) ?? kindestRootOf(mode, scale.pitchClasses[degree] as number)
+  );
 }

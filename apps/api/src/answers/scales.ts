@@ -1,0 +1,131 @@
+/**
+ * Answers about modes on a root: the scale, what belongs with it, comparisons, routes and searches.
+ */
+import { familyEntryOf, type ModeEntry, modeEntryOf, modePreference } from '@stillroot/catalog';
+import {
+  commonCount,
+  type DegreeChord,
+  distanceBetween,
+  formatNote,
+  kindestRoot,
+  modesFrom,
+  movedDegrees,
+  type NoteName,
+  neighboursOf,
+  parentScale,
+  pitchClassOfNote,
+  type Root,
+  relativeScales,
+  routeBetween,
+  type Scale,
+  scalesHolding,
+  setOf,
+  seventhsOf,
+  sharedScales,
+  spell,
+  triadsOf,
+} from '@stillroot/core';
+import { mode as modeAnswer } from './modes.ts';
+
+/** A root and a mode's name: `A Phrygian dominant`. */
+export function scaleName(scale: Scale): string {
+  return `${scale.root.name} ${modeEntryOf(scale.mode).name}`;
+}
+
+export function scale(entry: ModeEntry, root: Root) {
+  const spelled = spell(entry.mode, root);
+  const head = familyEntryOf(entry.mode).head.mode;
+  return {
+    ...modeAnswer(entry),
+    root: root.name,
+    name: scaleName(spelled),
+    modeName: entry.name,
+    notes: spelled.notes,
+    readable: spelled.readable,
+    parent: named(parentScale(spelled, head)),
+    kindest: kindestRoot(entry.mode, root).name,
+    chords: { triads: triadsOf(spelled).map(chord), sevenths: seventhsOf(spelled).map(chord) },
+  };
+}
+
+export function related(entry: ModeEntry, root: Root, options: { shared: number; limit: number }) {
+  const { mode } = entry;
+  const here = spell(mode, root);
+  const [, ...parallels] = modesFrom(mode);
+  const [, ...relatives] = relativeScales(here);
+  return {
+    parallel: parallels.map((other) => ({
+      ...withNotes(spell(other, root)),
+      moved: movedDegrees(mode.semitones, other.semitones),
+    })),
+    relative: relatives.map(withNotes),
+    neighbours: neighboursOf(mode).map(({ mode: other, moved }) => ({
+      ...withNotes(spell(other, root)),
+      moved,
+    })),
+    shared: sharedScales(here, options.shared)
+      .toSorted((a, b) => b.count - a.count || modePreference(b.scale.mode) - modePreference(a.scale.mode))
+      .slice(0, options.limit)
+      .map(({ scale: other, count }) => ({ ...withNotes(other), count })),
+  };
+}
+
+export function compare(a: ModeEntry, b: ModeEntry, root: Root) {
+  const [one, other] = [spell(a.mode, root), spell(b.mode, root)];
+  return {
+    root: root.name,
+    a: { ...withNotes(one), formula: a.mode.formula },
+    b: { ...withNotes(other), formula: b.mode.formula },
+    degrees: one.notes.map((note, at) => ({
+      degree: at + 1,
+      a: note,
+      b: other.notes[at] as string,
+      by: (b.mode.semitones[at] as number) - (a.mode.semitones[at] as number),
+    })),
+    moved: movedDegrees(a.mode.semitones, b.mode.semitones),
+    distance: distanceBetween(a.mode.semitones, b.mode.semitones),
+    shared: commonCount(setOf(one.pitchClasses), setOf(other.pitchClasses)),
+  };
+}
+
+export function route(from: ModeEntry, to: ModeEntry, root: Root) {
+  const steps = routeBetween(from.mode, to.mode, modePreference);
+  return {
+    root: root.name,
+    from: from.slug,
+    to: to.slug,
+    distance: steps.length - 1,
+    steps: steps.map(({ mode, moved }) => ({ ...withNotes(spell(mode, root)), moved: moved ?? null })),
+  };
+}
+
+export function search(notes: readonly NoteName[], root: Root | undefined, limit: number) {
+  const asked = new Map(
+    notes.toReversed().map((note) => [pitchClassOfNote(note), formatNote(note.letterIndex, note.alteration)]),
+  );
+  const found = scalesHolding(notes, modePreference).filter(
+    ({ scale: { root: other } }) => root === undefined || other.pitchClass === root.pitchClass,
+  );
+  return {
+    asked: [...asked.values()].toReversed(),
+    total: found.length,
+    matches: found.slice(0, limit).map(({ scale: match, missing, extra }) => ({
+      ...withNotes(match),
+      missing: missing.map((at) => asked.get(at) as string),
+      extra,
+    })),
+  };
+}
+
+function named(one: Scale) {
+  return { name: scaleName(one), mode: modeEntryOf(one.mode).slug, root: one.root.name };
+}
+
+function withNotes(one: Scale) {
+  return { ...named(one), notes: one.notes };
+}
+
+function chord({ degree, notes, kind }: DegreeChord) {
+  const separator = kind.startsWith('1') ? ' ' : '';
+  return { degree, name: `${notes[0]}${separator}${kind === 'maj' ? '' : kind}`, kind, notes };
+}

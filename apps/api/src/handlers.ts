@@ -1,0 +1,66 @@
+/**
+ * One handler an endpoint: resolve the names, ask core, answer.
+ */
+import { CATALOGUE } from '@stillroot/catalog';
+import type { ENDPOINTS, EndpointName } from '@stillroot/contract';
+import { type NoteName, parseNote } from '@stillroot/core';
+import type * as z from 'zod';
+import { fingerings } from './answers/fingerings.ts';
+import { fretboard } from './answers/fretboard.ts';
+import * as instruments from './answers/instruments.ts';
+import * as modes from './answers/modes.ts';
+import { round } from './answers/round.ts';
+import * as scales from './answers/scales.ts';
+import {
+  orRefuse,
+  refusal,
+  resolveFamily,
+  resolveInstrument,
+  resolveMode,
+  resolveNeck,
+  resolveRoot,
+} from './resolve.ts';
+
+type Params<Name extends EndpointName> = z.output<(typeof ENDPOINTS)[Name]['params']>;
+type Query<Name extends EndpointName> = z.output<(typeof ENDPOINTS)[Name]['query']>;
+
+/** A handler takes checked parameters; one whose answer has several forms gives them all, unmade. */
+export type Handlers = {
+  readonly [Name in EndpointName]: (params: Params<Name>, query: Query<Name>) => unknown;
+};
+
+export const HANDLERS: Handlers = {
+  families: () => modes.families(),
+  family: ({ family }) => modes.family(resolveFamily(family)),
+  modes: (_, query) => modes.modes({ ...query, contains: query.contains?.map(degreeText) }),
+  mode: ({ mode }) => modes.mode(resolveMode(mode)),
+  scale: ({ mode, root }) => scales.scale(resolveMode(mode), resolveRoot(root)),
+  related: ({ mode, root }, query) => scales.related(resolveMode(mode), resolveRoot(root), query),
+  fretboard: ({ mode, root }, query) =>
+    fretboard(resolveMode(mode), resolveRoot(root), resolveNeck(query), query),
+  fingerings: ({ mode, root }, query) =>
+    fingerings(resolveMode(mode), resolveRoot(root), resolveNeck(query), query),
+  round: ({ family, root }, query) =>
+    round(resolveFamily(family), resolveRoot(root), resolveNeck(query), query),
+  compare: (_, { a, b, root }) => scales.compare(resolveMode(a, 'a'), resolveMode(b, 'b'), resolveRoot(root)),
+  route: (_, { from, to, root }) =>
+    scales.route(resolveMode(from, 'from'), resolveMode(to, 'to'), resolveRoot(root)),
+  search: (_, { notes, root, limit }) => searchNotes(notes, root, limit),
+  instruments: () => instruments.instruments(),
+  instrument: ({ instrument }) => instruments.instrument(resolveInstrument(instrument)),
+  health: () => ({ status: 'ok', modes: CATALOGUE.modes.length, instruments: CATALOGUE.instruments.length }),
+};
+
+function searchNotes(texts: readonly string[], root: string | undefined, limit: number) {
+  if (texts.length > 12) throw refusal('notes', texts.join(','), 'at most 12 notes');
+  const notes: NoteName[] = texts.map((text, at) => orRefuse(parseNote(text, `notes[${at}]`)));
+  return scales.search(notes, root === undefined ? undefined : resolveRoot(root), limit);
+}
+
+/** A degree as formulas write it; an address may say `s4` for `#4`. */
+function degreeText(text: string): string {
+  if (!/^(b{1,4}|#{1,4}|s{1,4})?[1-7]$/.test(text)) {
+    throw refusal('contains', text, 'degrees such as b3, #4 (written %234 or s4 in an address) or bb7');
+  }
+  return text.replaceAll('s', '#');
+}
