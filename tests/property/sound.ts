@@ -17,7 +17,9 @@ export function expectSound(question: Question, scale: Scale, style: Style, fing
     const step = first - 1 + at;
     expect(degree).toBe((step % 7) + 1);
     expect(note).toBe(scale.notes[degree - 1]);
-    expect(midi).toBe(rootMidi + 12 * Math.floor(step / 7) + (scale.mode.semitones[degree - 1] ?? Number.NaN));
+    expect(midi).toBe(
+      rootMidi + 12 * Math.floor(step / 7) + (scale.mode.semitones[degree - 1] ?? Number.NaN),
+    );
     expect(midi).toBe(midiAt(question, string, fret));
     expect(fret).toBeGreaterThanOrEqual(area.from);
     expect(fret).toBeLessThanOrEqual(area.to);

@@ -65,8 +65,11 @@ function pathsOf(
 
 function parametersOf(schema: z.ZodType, place: 'path' | 'query'): readonly Json[] {
   const { properties = {}, required = [] } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
+  // What a number is by default is only told of the output: the input is text.
+  const output = z.toJSONSchema(schema, { io: 'output', unrepresentable: 'any' }).properties ?? {};
   return Object.entries(properties).map(([name, property]) => {
     const { description, example, ...rest } = property as Record<string, unknown>;
+    const byDefault = defaultOf(output[name] as Json);
     return {
       name,
       in: place,
@@ -74,7 +77,7 @@ function parametersOf(schema: z.ZodType, place: 'path' | 'query'): readonly Json
       ...(description !== undefined && { description }),
       ...(example !== undefined && { example }),
       schema: isNumeric(rest)
-        ? { type: rest['type'], minimum: rest['minimum'], maximum: rest['maximum'], ...defaultOf(rest) }
+        ? { type: rest['type'], minimum: rest['minimum'], maximum: rest['maximum'], ...byDefault }
         : rest,
     };
   });

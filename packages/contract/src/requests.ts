@@ -67,6 +67,7 @@ export const RoundQuery = z.strictObject({
   ...hand,
   ...picture,
   order: choice('the order of the seven modes', ORDERS).default('parent'),
+  columns: whole('how many necks stand beside one another in a picture', 1, 7).default(1),
   pattern: choice('the order of the notes', PATTERNS).default('up'),
   tempo: decimal('beats a minute, one note a beat', TEMPO_RANGE_BPM.from, TEMPO_RANGE_BPM.to).default(80),
 });
@@ -117,7 +118,9 @@ function choice<const T extends readonly [string, ...string[]] | readonly string
 
 /** A list in one parameter, its items parted by commas or spaces. */
 function list(description: string) {
-  return text(description).transform((value) => value.split(/[,\s]+/).filter((item) => item !== ''));
+  return text(description)
+    .transform((value) => value.split(/[,\s]+/).filter((item) => item !== ''))
+    .refine((items) => items.length > 0, { error: description });
 }
 
 function whole(description: string, from: number, to: number) {

@@ -97,7 +97,7 @@ export function drawFingering(
   return {
     neck,
     fromSlot,
-    toSlot: Math.max(toSlot, fromSlot + 1),
+    toSlot: Math.min(Math.max(toSlot, fromSlot + 1), neck.slots.length - 1),
     marks,
     moves: before ? movesBetween(neck, before, scale, isShown) : [],
     title,

@@ -33,6 +33,7 @@ export const GLYPH_DEFINITIONS: string = [1, 2, 3, 4, 5, 6, 7]
 /** The style of a neck drawing where no page gives one. */
 export const NECK_STYLE = `
 .neck{font-family:system-ui,sans-serif;color:#1c1a17;background:#fff}
+.neck .paper{fill:#fff}
 .neck .headline{fill:#1c1a17;font-size:17px;font-weight:600}
 .neck .title{fill:#1c1a17;font-size:14px;font-weight:600}
 .neck .wood{fill:#f6f2ea}

@@ -11,5 +11,6 @@ export {
   type NeckDrawing,
 } from './drawing.ts';
 export { GLYPH_DEFINITIONS, NECK_STYLE, type Tone, toneOf } from './glyphs.ts';
-export { escapeXml, type NeckSvgOptions, neckSvg, stackSvg } from './neck-svg.ts';
+export { escapeXml, type NeckSvgOptions, neckSvg } from './neck-svg.ts';
+export { type SheetOptions, sheetSvg } from './sheet-svg.ts';
 export { fingeringSummary, fingeringText, fretboardText } from './text.ts';

@@ -2,7 +2,7 @@
  * Neck drawings as SVG. Frets stand at their true distances, so a bass and a ukulele look different; a
  * left-handed neck is mirrored, its numbers are not.
  */
-import { type FretSlot, type NeckString, toSigns } from '@stillroot/core';
+import type { FretSlot, NeckString } from '@stillroot/core';
 import type { Mark, Move, NeckDrawing } from './drawing.ts';
 import { GLYPH_DEFINITIONS, NECK_STYLE, toneOf } from './glyphs.ts';
 
@@ -15,10 +15,9 @@ export interface NeckSvgOptions {
   readonly idPrefix?: string;
 }
 
-const STANDALONE = `<style>${NECK_STYLE}</style><defs>${GLYPH_DEFINITIONS}</defs>`;
+/** What a drawing that stands alone begins with. */
+export const STANDALONE_HEAD = `<style>${NECK_STYLE}</style><defs>${GLYPH_DEFINITIONS}</defs>`;
 
-const HEADLINE = 40;
-const TITLE_LINE = 24;
 const STRING_GAP = 31;
 const TOP = 22;
 const OPEN_COLUMN = 62;
@@ -31,38 +30,20 @@ const INLAY_FRETS: ReadonlySet<number> = new Set([3, 5, 7, 9, 12, 15, 17, 19, 21
 export function neckSvg(drawing: NeckDrawing, options: NeckSvgOptions = {}): string {
   const { standalone = false, idPrefix = 'neck' } = options;
   const { width, height, body } = layNeck(drawing, options);
-  return (
+  const text =
     `<svg xmlns="http://www.w3.org/2000/svg" class="neck" role="img" viewBox="0 0 ${width} ${height}"` +
     ` aria-labelledby="${idPrefix}-t ${idPrefix}-d"${standalone ? ` width="${width}" height="${height}"` : ''}>` +
     `<title id="${idPrefix}-t">${escapeXml(drawing.title)}</title>` +
-    `<desc id="${idPrefix}-d">${escapeXml(drawing.description)}</desc>${standalone ? STANDALONE : ''}${body}</svg>`
-  );
+    `<desc id="${idPrefix}-d">${escapeXml(drawing.description)}</desc>${standalone ? STANDALONE_HEAD : ''}${body}</svg>`;
+  return standalone ? forAnyFont(text) : text;
 }
 
 /**
- * Several necks under one another, each under its title, as one SVG that carries its own style.
+ * Text in signs that any font has: few carry U+1D12A and U+1D12B, so a drawing that leaves our pages writes
+ * a double flat as two flats and a double sharp as the x it looks like.
  */
-export function stackSvg(
-  title: string,
-  drawings: readonly NeckDrawing[],
-  options: NeckSvgOptions = {},
-): string {
-  const laid = drawings.map((drawing, at) => layNeck(drawing, { ...options, idPrefix: `neck-${at}` }));
-  const width = Math.max(320, ...laid.map((one) => one.width));
-  let y = HEADLINE;
-  const parts = laid.map(({ body, height }, at) => {
-    const { title: name, description } = drawings[at] as NeckDrawing;
-    const part =
-      `<text class="title" x="12" y="${y + 16}">${escapeXml(toSigns(name))}</text>` +
-      `<g transform="translate(0 ${y + TITLE_LINE})" role="img" aria-label="${escapeXml(`${name}. ${description}`)}">${body}</g>`;
-    y += TITLE_LINE + height + 10;
-    return part;
-  });
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" class="neck" viewBox="0 0 ${width} ${y}" width="${width}" height="${y}">` +
-    `<title>${escapeXml(title)}</title>${STANDALONE}` +
-    `<text class="headline" x="12" y="24">${escapeXml(toSigns(title))}</text>${parts.join('')}</svg>`
-  );
+export function forAnyFont(text: string): string {
+  return text.replaceAll('𝄫', '♭♭').replaceAll('𝄪', '×');
 }
 
 /** Text made safe for XML content and attributes; characters that XML cannot hold are left out. */
@@ -77,13 +58,17 @@ export function escapeXml(text: string): string {
 }
 
 /** A neck laid out: what is inside its SVG element, and how large that is. */
-interface LaidNeck {
+export interface LaidNeck {
   readonly width: number;
   readonly height: number;
   readonly body: string;
 }
 
-function layNeck(drawing: NeckDrawing, { leftHanded = false, idPrefix = 'neck' }: NeckSvgOptions): LaidNeck {
+/** Lays a neck out, without the SVG element around it. */
+export function layNeck(
+  drawing: NeckDrawing,
+  { leftHanded = false, idPrefix = 'neck' }: NeckSvgOptions,
+): LaidNeck {
   const ruler = rulerOf(drawing);
   const width = Math.round(ruler.right + RIGHT);
   const height = TOP + (drawing.neck.strings.length - 1) * STRING_GAP + 42;
@@ -114,8 +99,12 @@ interface Ruler {
 function rulerOf({ neck, fromSlot, toSlot }: NeckDrawing): Ruler {
   const firstSlot = fromSlot === 0 || fromSlot === openSlotOf(neck.strings) ? fromSlot : fromSlot - 1;
   const mm = (slot: number): number => (neck.slots[slot] as FretSlot).distanceMm;
-  const scale = Math.max(0.9, NARROWEST_FRET / (mm(toSlot) - mm(toSlot - 1)));
-  const widest = (mm(firstSlot + 1) - mm(firstSlot)) * scale;
+  const spaces = Array.from(
+    { length: toSlot - firstSlot },
+    (_, at) => mm(firstSlot + at + 1) - mm(firstSlot + at),
+  );
+  const scale = Math.max(0.9, NARROWEST_FRET / Math.min(...spaces));
+  const widest = Math.max(...spaces) * scale;
   const shrink = widest > 110 ? 110 / widest : 1;
   const line = (slot: number): number =>
     OPEN_COLUMN + (mm(slot) - mm(firstSlot)) * scale * Math.max(shrink, 0.6);
@@ -182,7 +171,7 @@ function markSvg(mark: Mark, ruler: Ruler, at: (x: number) => number): string {
   const classes = ['mark', toneOf(mark.alteration)];
   if (mark.isQuiet) classes.push('quiet');
   else if (mark.degree === 1) classes.push('root');
-  const size = mark.label.length > 3 ? ' font-size="9"' : '';
+  const size = mark.label.length > 3 ? ' style="font-size:9px"' : '';
   return (
     `<g class="${classes.join(' ')}" transform="translate(${at(ruler.place(mark.string, mark.slot))} ${ruler.y(mark.string)})">` +
     `<use href="#degree-${mark.degree}"/><text y="4"${size}>${mark.label}</text></g>`

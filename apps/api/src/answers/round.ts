@@ -4,7 +4,7 @@
 import { type FamilyEntry, modeEntryOf } from '@stillroot/catalog';
 import type { Pattern } from '@stillroot/contract';
 import { type Fingering, type Neck, type Order, type Root, type Round, roundOf } from '@stillroot/core';
-import { drawFingering, drawFretboard, fingeringSummary, fingeringText, stackSvg } from '@stillroot/notation';
+import { drawFingering, drawFretboard, fingeringSummary, fingeringText, sheetSvg } from '@stillroot/notation';
 import {
   type HandQuery,
   handOptions,
@@ -21,6 +21,7 @@ export interface RoundQuery extends HandQuery, PictureQuery {
   readonly order: Order;
   readonly pattern: Pattern;
   readonly tempo: number;
+  readonly columns: number;
 }
 
 export function round(family: FamilyEntry, root: Root, neck: Neck, query: RoundQuery): InForms {
@@ -80,7 +81,7 @@ function roundSvg({ modes, area }: Round, title: string, neck: Neck, query: Roun
       ? drawFingering(neck, scale, fingering, name, { labels, area, ...(before && { before }) })
       : drawFretboard(neck, scale, name, labels);
   });
-  return stackSvg(title, drawings, svgOptions(query));
+  return sheetSvg(title, drawings, { ...svgOptions(query), columns: query.columns });
 }
 
 function roundText({ modes, area, reason, cautions }: Round, title: string, neck: Neck): string {

@@ -14,7 +14,6 @@ import {
   openSlot,
   rootsIn,
 } from './area.ts';
-import { unpackCost } from './cost.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
 import { handPositions, widestHand } from './hand.ts';
 import { createSolver, type Solution } from './solve.ts';
@@ -48,26 +47,17 @@ export function findSharedAreas(
   scales: readonly Scale[],
   search: AreaSearch,
 ): readonly SharedArea[] {
-  let withTravel: readonly Candidate[] = [];
+  let narrowest: readonly Climb[] = [];
   for (let width = 2; width <= WIDEST_AREA; width += 1) {
-    if (withTravel.length > 0 && width > widestHand(neck) + 1) break;
-    const candidates = candidatesOfWidth(neck, scales, width, search);
-    const still = candidates.filter((candidate) => !candidate.travels);
-    if (still.length > 0) return rank(still, search).map(({ solve }) => ({ fingerings: solve() }));
-    if (withTravel.length === 0) withTravel = candidates;
+    // One more than a hand covers: an area that begins at the nut has its open strings for nothing.
+    if (narrowest.length > 0 && width > widestHand(neck) + 1) break;
+    const climbs = climbsOfWidth(neck, scales, width, search);
+    if (climbs.length > 0 && narrowest.length === 0) narrowest = climbs;
+    const still = climbs.flatMap((climb) => finger(neck, scales, climb, search, 'stay'));
+    if (still.length > 0) return answer(neck, scales, still, search);
   }
-  return rank(withTravel, search).map(({ solve }) => ({ fingerings: solve() }));
-}
-
-/** An area in which every scale can be climbed, and what that costs. */
-interface Candidate {
-  readonly octaves: number;
-  /** Frets beyond the twelfth. */
-  readonly beyond: number;
-  readonly cost: number;
-  readonly travels: boolean;
-  readonly area: Area;
-  readonly solve: () => readonly Fingering[];
+  const moving = narrowest.flatMap((climb) => finger(neck, scales, climb, search, 'solve'));
+  return answer(neck, scales, moving, search);
 }
 
 /** A place where every scale can be climbed from one note, before any hand is laid on it. */
@@ -78,20 +68,25 @@ interface Climb {
   readonly octaves: number;
 }
 
-function candidatesOfWidth(
+/** A climb with its fingerings, one a scale, and what they cost together. */
+interface Fingered {
+  readonly climb: Climb;
+  readonly solutions: readonly Solution[];
+  readonly cost: number;
+}
+
+/** The climbs of the most whole octaves in areas of a width. */
+function climbsOfWidth(
   neck: Neck,
   scales: readonly Scale[],
   width: number,
-  search: AreaSearch,
-): readonly Candidate[] {
-  const areas = areasOfWidth(neck, width).filter(
-    ({ fromSlot }) => search.fromSlot === undefined || fromSlot === search.fromSlot,
-  );
-  const climbs = areas.flatMap((area) => climbIn(neck, scales, area));
-  const most = climbs.reduce((max, { octaves }) => Math.max(max, octaves), 0);
-  return climbs
-    .filter(({ octaves }) => octaves === most)
-    .flatMap((climb) => finger(neck, scales, climb, search));
+  { fromSlot }: AreaSearch,
+): readonly Climb[] {
+  const climbs = areasOfWidth(neck, width)
+    .filter((area) => fromSlot === undefined || area.fromSlot === fromSlot)
+    .flatMap((area) => climbIn(neck, scales, area));
+  const most = Math.max(...climbs.map(({ octaves }) => octaves));
+  return climbs.filter(({ octaves }) => octaves === most);
 }
 
 function climbIn(neck: Neck, scales: readonly Scale[], area: Area): readonly Climb[] {
@@ -104,48 +99,45 @@ function climbIn(neck: Neck, scales: readonly Scale[], area: Area): readonly Cli
   return [];
 }
 
+/** The fingerings of a climb, or nothing where one of its scales has none. */
 function finger(
   neck: Neck,
   scales: readonly Scale[],
   climb: Climb,
-  search: AreaSearch,
-): readonly Candidate[] {
+  { reachMm }: AreaSearch,
+  how: 'stay' | 'solve',
+): readonly Fingered[] {
   const { area, map, fromMidi, octaves } = climb;
-  const positions = handPositions(
-    neck,
-    search.reachMm,
-    Math.max(area.fromSlot, openSlot(neck) + 1),
-    area.toSlot,
-  );
-  const solve = createSolver(neck, positions);
+  const lowest = Math.max(area.fromSlot, openSlot(neck) + 1);
+  const solver = createSolver(neck, handPositions(neck, reachMm, lowest, area.toSlot));
   const solutions: Solution[] = [];
   for (const scale of scales) {
-    const solution = solve(climbLine(map, scale, fromMidi, octaves * 7 + 1));
+    const solution = solver[how](climbLine(map, scale, fromMidi, octaves * 7 + 1));
     if (!solution) return [];
     solutions.push(solution);
   }
-  return [
-    {
-      area,
-      octaves,
-      beyond: fretsBeyondTwelfth((neck.slots[area.toSlot] as FretSlot).fret),
-      cost: solutions.reduce((sum, solution) => sum + solution.cost, 0),
-      travels: solutions.some((solution) => unpackCost(solution.cost).travelMm > 0),
-      solve: () => scales.map((scale, at) => describeSolution(neck, scale, solutions[at] as Solution)),
-    },
-  ];
+  return [{ climb, solutions, cost: solutions.reduce((sum, solution) => sum + solution.cost, 0) }];
+}
+
+function answer(
+  neck: Neck,
+  scales: readonly Scale[],
+  candidates: readonly Fingered[],
+  { limit }: AreaSearch,
+): readonly SharedArea[] {
+  const beyond = ({ climb }: Fingered): number =>
+    fretsBeyondTwelfth((neck.slots[climb.area.toSlot] as FretSlot).fret);
+  return candidates
+    .toSorted(
+      (a, b) => beyond(a) - beyond(b) || a.cost - b.cost || a.climb.area.fromSlot - b.climb.area.fromSlot,
+    )
+    .slice(0, limit)
+    .map(({ solutions }) => ({
+      fingerings: scales.map((scale, at) => describeSolution(neck, scale, solutions[at] as Solution)),
+    }));
 }
 
 /** How far a fret lies beyond the twelfth, where most necks meet the body (common practice, no source). */
 export function fretsBeyondTwelfth(fret: number): number {
   return Math.max(0, fret - 12);
-}
-
-function rank(candidates: readonly Candidate[], search: AreaSearch): readonly Candidate[] {
-  return candidates
-    .toSorted(
-      (a, b) =>
-        b.octaves - a.octaves || a.beyond - b.beyond || a.cost - b.cost || a.area.fromSlot - b.area.fromSlot,
-    )
-    .slice(0, search.limit);
 }

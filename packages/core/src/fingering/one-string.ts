@@ -43,6 +43,6 @@ export function alongString(
     });
   }
   const positions = handPositions(neck, reachMm, string.startSlot + 1, neck.slots.length - 1);
-  const solution = createSolver(neck, positions)(line);
+  const solution = createSolver(neck, positions).solve(line);
   return solution && { fingering: describeSolution(neck, scale, solution), packedCost: solution.cost };
 }

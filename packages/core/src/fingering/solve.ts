@@ -38,7 +38,12 @@ export interface Solution {
 }
 
 /** Finds the cheapest way to play a line, or undefined where there is none. */
-export type Solver = (line: readonly LineNote[]) => Solution | undefined;
+export interface Solver {
+  /** Without moving the hand. */
+  readonly stay: (line: readonly LineNote[]) => Solution | undefined;
+  /** Moving it where it must be moved. */
+  readonly solve: (line: readonly LineNote[]) => Solution | undefined;
+}
 
 /**
  * A solver for a hand that may lie in any of `positions`. It remembers how each list of options can be
@@ -55,10 +60,12 @@ export function createSolver(neck: Neck, positions: readonly HandPosition[]): So
     }
     return touches;
   };
-  return (line) => {
-    const layers = line.map(touchesByPosition);
-    return solveStaying(neck, line, layers, positions.length) ?? solveMoving(neck, line, layers, positions);
-  };
+  const stay = (line: readonly LineNote[]) =>
+    solveStaying(neck, line, line.map(touchesByPosition), positions.length);
+  // Travel is compared first, so a line that can be played without any is never better played with some.
+  const solve = (line: readonly LineNote[]) =>
+    stay(line) ?? solveMoving(neck, line, line.map(touchesByPosition), positions);
+  return { stay, solve };
 }
 
 /**
@@ -92,10 +99,7 @@ function touchesIn(position: HandPosition, options: readonly Option[]): readonly
   return touches;
 }
 
-/**
- * The cheapest line that never moves the hand. Since travel is compared first, such a line, where there
- * is one, is cheaper than any that moves.
- */
+/** The cheapest line that never moves the hand. */
 function solveStaying(
   neck: Neck,
   line: readonly LineNote[],

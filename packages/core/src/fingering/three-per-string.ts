@@ -73,14 +73,14 @@ export function threePerStringFrom(
     line.push(...options.map((option, at) => ({ options: [option], holdsHand: at > 0 })));
     step += 3;
   }
-  const solution = createSolver(neck, positionsFor(neck, line, reachMm))(line);
+  const solution = createSolver(neck, positionsFor(neck, line, reachMm)).solve(line);
   if (!solution) return { kind: 'off-the-neck', string: neck.strings.length };
   return { kind: 'playable', fingering: describeSolution(neck, scale, solution), packedCost: solution.cost };
 }
 
 function isCoverable(neck: Neck, options: readonly Option[], reachMm: number): boolean {
   const held = options.map((option, at) => ({ options: [option], holdsHand: at > 0 }));
-  return createSolver(neck, positionsFor(neck, held, reachMm))(held) !== undefined;
+  return createSolver(neck, positionsFor(neck, held, reachMm)).stay(held) !== undefined;
 }
 
 function positionsFor(neck: Neck, line: readonly LineNote[], reachMm: number) {

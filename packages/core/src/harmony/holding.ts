@@ -4,8 +4,9 @@
 import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
 import type { Mode } from '../mode/universe.ts';
 import { type NoteName, pitchClassOfNote } from '../pitch/note.ts';
+import { commonCount, setOf } from '../pitch/pitch-class-set.ts';
 import { ROOTS, type Root } from '../pitch/root.ts';
-import { commonCount, everyPlacement, setOf } from '../relation/shared.ts';
+import { everyPlacement } from '../relation/shared.ts';
 
 /** A scale measured against the notes that were asked for. */
 export interface Holding {

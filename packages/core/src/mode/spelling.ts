@@ -5,6 +5,7 @@
  */
 import { MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf } from '../pitch/letter.ts';
 import { formatNote } from '../pitch/note.ts';
+import { sizeOf } from '../pitch/pitch-class-set.ts';
 import { ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from '../pitch/root.ts';
 import { type Mode, UNIVERSE } from './universe.ts';
 
@@ -97,66 +98,49 @@ function noteAlterations(mode: Mode, root: Root): readonly number[] {
  * letters repeat; between equals, on the side to which the degree is altered. The root keeps its name.
  */
 function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]): readonly string[] {
-  const blackDegrees = pitchClasses.flatMap((pitchClass, at) => (at > 0 && isBlack(pitchClass) ? [at] : []));
-  const everyChoice = 1 << blackDegrees.length;
-  let best = 0;
+  let fixedLetters = 1 << root.letterIndex;
+  const blackDegrees: number[] = [];
+  // Bit n says that the n-th black key is a sharp: first as its degree leans, then as chosen.
+  let leaning = 0;
+  for (let at = 1; at < 7; at += 1) {
+    const pitchClass = pitchClasses[at] as number;
+    if (!isBlack(pitchClass)) {
+      fixedLetters |= 1 << letterAtOrBelow(pitchClass);
+      continue;
+    }
+    if ((mode.alterations[at] as number) > 0) leaning |= 1 << blackDegrees.length;
+    blackDegrees.push(at);
+  }
+  let chosen = 0;
   let fewest = Number.POSITIVE_INFINITY;
-  for (let choice = 0; choice < everyChoice; choice += 1) {
-    const rank =
-      countRepeats(pitchClasses, root, blackDegrees, choice) * 10 + countTurned(mode, blackDegrees, choice);
+  for (let choice = 0; choice < 1 << blackDegrees.length; choice += 1) {
+    let letters = fixedLetters;
+    for (let bit = 0; bit < blackDegrees.length; bit += 1) {
+      const below = letterAtOrBelow(pitchClasses[blackDegrees[bit] as number] as number);
+      letters |= 1 << (choice & (1 << bit) ? below : below + 1);
+    }
+    const rank = (7 - sizeOf(letters)) * 10 + sizeOf(choice ^ leaning);
     if (rank < fewest) {
       fewest = rank;
-      best = choice;
+      chosen = choice;
     }
   }
   return pitchClasses.map((pitchClass, at) => {
     if (at === 0) return root.name;
+    const below = letterAtOrBelow(pitchClass);
     const bit = blackDegrees.indexOf(at);
-    if (bit < 0) return formatNote(LETTER_AT_OR_BELOW[pitchClass] as number, 0);
-    const isSharp = ((best >> bit) & 1) === 1;
-    const below = LETTER_AT_OR_BELOW[pitchClass] as number;
-    return isSharp ? formatNote(below, 1) : formatNote(below + 1, -1);
+    if (bit < 0) return formatNote(below, 0);
+    return chosen & (1 << bit) ? formatNote(below, 1) : formatNote(below + 1, -1);
   });
 }
 
-/** The letter of each white key, and of the white key below each black one. */
-const LETTER_AT_OR_BELOW: readonly number[] = Array.from({ length: 12 }, (_, pitchClass) =>
-  NATURAL_SEMITONES.findLastIndex((semitones) => semitones <= pitchClass),
-);
+/** The letter of each white key, and of the white key below each black one, by pitch class. */
+const LETTERS_AT_OR_BELOW: readonly number[] = [0, 0, 1, 1, 2, 3, 3, 4, 4, 5, 5, 6];
+
+function letterAtOrBelow(pitchClass: number): number {
+  return LETTERS_AT_OR_BELOW[pitchClass] as number;
+}
 
 function isBlack(pitchClass: number): boolean {
-  return !NATURAL_SEMITONES.includes(pitchClass);
-}
-
-/** How many notes share a letter with another; bit n of `choice` says that the n-th black key is a sharp. */
-function countRepeats(
-  pitchClasses: readonly number[],
-  root: Root,
-  blackDegrees: readonly number[],
-  choice: number,
-): number {
-  let letters = 1 << root.letterIndex;
-  let repeats = 0;
-  let bit = 0;
-  for (let at = 1; at < pitchClasses.length; at += 1) {
-    let letter = LETTER_AT_OR_BELOW[pitchClasses[at] as number] as number;
-    if (blackDegrees[bit] === at) {
-      if (((choice >> bit) & 1) === 0) letter += 1;
-      bit += 1;
-    }
-    if (letters & (1 << letter)) repeats += 1;
-    letters |= 1 << letter;
-  }
-  return repeats;
-}
-
-/** How many black keys are written against the side to which their degree is altered. */
-function countTurned(mode: Mode, blackDegrees: readonly number[], choice: number): number {
-  let turned = 0;
-  for (let bit = 0; bit < blackDegrees.length; bit += 1) {
-    const isSharp = ((choice >> bit) & 1) === 1;
-    const leansSharp = (mode.alterations[blackDegrees[bit] as number] as number) > 0;
-    if (isSharp !== leansSharp) turned += 1;
-  }
-  return turned;
+  return NATURAL_SEMITONES[letterAtOrBelow(pitchClass)] !== pitchClass;
 }

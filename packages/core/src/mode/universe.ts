@@ -3,6 +3,8 @@
  * six of the eleven semitones above its root, C(11,6) = 462; rotation groups them into 66 families of
  * seven (7 is prime and does not divide 12, so no pattern repeats itself). All of it is computed.
  */
+
+import { type PitchClassSet, setOf } from '../pitch/pitch-class-set.ts';
 import { type Base, findBase, systematicNameOf } from './base.ts';
 import { alterationsOf, formatDegree } from './formula.ts';
 
@@ -48,6 +50,8 @@ export interface Universe {
   readonly modes: readonly Mode[];
   readonly families: readonly Family[];
   readonly modesById: ReadonlyMap<string, Mode>;
+  /** By the set of semitones above the root. */
+  readonly modesBySet: ReadonlyMap<PitchClassSet, Mode>;
   readonly familiesById: ReadonlyMap<string, Family>;
 }
 
@@ -83,6 +87,7 @@ export function buildUniverse(): Universe {
     modes,
     families,
     modesById: new Map(modes.map((mode) => [mode.id, mode])),
+    modesBySet: new Map(modes.map((mode) => [setOf(mode.semitones), mode])),
     familiesById: new Map(families.map((family) => [family.id, family])),
   };
 }

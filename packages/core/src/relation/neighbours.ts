@@ -4,6 +4,7 @@
  */
 import { distanceBetween, type MovedDegree, movedDegrees } from '../mode/base.ts';
 import { type Mode, UNIVERSE } from '../mode/universe.ts';
+import { setOf } from '../pitch/pitch-class-set.ts';
 
 /** A neighbour and the one degree that moves to reach it. */
 export interface Neighbour {
@@ -66,23 +67,16 @@ export function routeBetween(
 }
 
 function findNeighbours(mode: Mode): readonly Neighbour[] {
-  const { steps } = mode;
+  const here = setOf(mode.semitones);
   const neighbours: Neighbour[] = [];
   for (let degree = 2; degree <= 7; degree += 1) {
-    const before = steps[degree - 2] as number;
-    const after = steps[degree - 1] as number;
-    if (before > 1)
-      neighbours.push({ mode: withSteps(steps, degree, before - 1, after + 1), moved: { degree, by: -1 } });
-    if (after > 1)
-      neighbours.push({ mode: withSteps(steps, degree, before + 1, after - 1), moved: { degree, by: 1 } });
+    const semitone = mode.semitones[degree - 1] as number;
+    for (const by of [-1, 1]) {
+      const to = semitone + by;
+      if (to > 11 || here & (1 << to)) continue;
+      const found = UNIVERSE.modesBySet.get(here ^ (1 << semitone) ^ (1 << to)) as Mode;
+      neighbours.push({ mode: found, moved: { degree, by } });
+    }
   }
   return neighbours;
-}
-
-function withSteps(steps: readonly number[], degree: number, before: number, after: number): Mode {
-  const id = steps
-    .with(degree - 2, before)
-    .with(degree - 1, after)
-    .join('');
-  return UNIVERSE.modesById.get(id) as Mode;
 }

@@ -3,30 +3,12 @@
  */
 import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
 import { type Mode, UNIVERSE } from '../mode/universe.ts';
+import { commonCount, type PitchClassSet, setOf, transpose } from '../pitch/pitch-class-set.ts';
 
 /** A scale and how many pitch classes of another it holds. */
 export interface SharedScale {
   readonly scale: Scale;
   readonly count: number;
-}
-
-/** A set of pitch classes as twelve bits, C lowest. */
-export type PitchClassSet = number;
-
-/** Pitch classes as a set. */
-export function setOf(pitchClasses: readonly number[]): PitchClassSet {
-  return pitchClasses.reduce((set, pitchClass) => set | (1 << pitchClass), 0);
-}
-
-/** How many pitch classes two sets have in common. */
-export function commonCount(a: PitchClassSet, b: PitchClassSet): number {
-  let bits = a & b;
-  let count = 0;
-  while (bits > 0) {
-    bits &= bits - 1;
-    count += 1;
-  }
-  return count;
 }
 
 /**
@@ -61,12 +43,8 @@ export function everyPlacement(): readonly Placement[] {
     return Array.from({ length: 12 }, (_, pitchClass) => ({
       mode,
       pitchClass,
-      set: turned(onC, pitchClass),
+      set: transpose(onC, pitchClass),
     }));
   });
   return placements;
-}
-
-function turned(set: PitchClassSet, by: number): PitchClassSet {
-  return ((set << by) | (set >> (12 - by))) & 0xfff;
 }

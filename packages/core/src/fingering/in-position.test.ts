@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { INSTRUMENTS, modeOf, neckOf, rootOf, STEPS, scaleOf } from '../given.ts';
+import { spell } from '../mode/spelling.ts';
+import { modesFrom } from '../relation/relatives.ts';
+import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
+
+const { guitar, bass } = INSTRUMENTS;
+const anywhere = { reachMm: 120, limit: 40 };
+
+describe('an area', () => {
+  // In standard tuning every major scale fits a window of five frets; the frets of the guitar, computed.
+  test('of five frets is enough for every major scale on a guitar, without moving the hand', () => {
+    for (const root of ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B']) {
+      const [best] = findSharedAreas(neckOf(guitar), [scaleOf(root, STEPS.ionian)], anywhere);
+      const [fingering] = best?.fingerings ?? [];
+      expect(fingering?.cost.travelMm).toBe(0);
+      expect((fingering?.area.to ?? 99) - (fingering?.area.from ?? 0)).toBeLessThanOrEqual(4);
+    }
+  });
+
+  test('holds more octaves before fewer, low frets before those beyond the twelfth', () => {
+    const found = findSharedAreas(neckOf(guitar), [scaleOf('A', STEPS.ionian)], anywhere);
+    const rows = found.map(({ fingerings: [one] }) => one && [one.notes.length, one.area.from]);
+    expect(rows).toEqual([
+      [15, 4],
+      [15, 16],
+    ]);
+  });
+
+  test('shared by several scales gives each its fingering from one root note', () => {
+    const scales = modesFrom(modeOf(STEPS.harmonicMinor)).map((mode) => spell(mode, rootOf('A')));
+    const [best] = findSharedAreas(neckOf(guitar), scales, anywhere);
+    expect(best?.fingerings).toHaveLength(7);
+    expect(new Set(best?.fingerings.map(({ notes }) => notes[0]?.midi))).toEqual(new Set([45]));
+    expect(new Set(best?.fingerings.map(({ notes }) => notes.length))).toEqual(new Set([15]));
+  });
+
+  test('begins where it is asked to, or is not found', () => {
+    const scale = scaleOf('A', STEPS.ionian);
+    const [fromFour] = findSharedAreas(neckOf(guitar), [scale], { ...anywhere, fromSlot: 4 });
+    expect(fromFour?.fingerings[0]?.area).toEqual({ from: 4, to: 7 });
+    expect(findSharedAreas(neckOf(guitar), [scale], { ...anywhere, fromSlot: 99 })).toEqual([]);
+  });
+
+  test('grows, or the hand travels, where the hand is small', () => {
+    const scale = scaleOf('G', STEPS.phrygian);
+    const reach = (reachMm: number) =>
+      findSharedAreas(neckOf(bass), [scale], { reachMm, limit: 1, fromSlot: 1 })[0];
+    const [wide] = reach(200)?.fingerings ?? [];
+    const [small] = reach(60)?.fingerings ?? [];
+    expect(wide?.cost.travelMm).toBe(0);
+    expect(small?.cost.travelMm).toBeGreaterThan(0);
+    expect(small?.reachMm).toBeLessThanOrEqual(60);
+  });
+
+  test.each([
+    [0, 0],
+    [12, 0],
+    [13, 1],
+    [22, 10],
+  ])('that ends at fret %i lies %i frets beyond the twelfth', (fret, beyond) => {
+    expect(fretsBeyondTwelfth(fret)).toBe(beyond);
+  });
+});

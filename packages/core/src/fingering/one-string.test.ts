@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
+import { alongString } from './one-string.ts';
+
+const aMinor = scaleOf('A', STEPS.aeolian);
+
+function fretsAlong(neck: ReturnType<typeof neckOf>, number: number, fromSlot = 0, scale = aMinor) {
+  const string = neck.strings[number - 1];
+  if (string === undefined) throw new Error(`no string ${number}`);
+  return alongString(neck, scale, string, 120, fromSlot)?.fingering.notes.map(({ fret }) => fret);
+}
+
+describe('along one string', () => {
+  const guitar = neckOf(INSTRUMENTS.guitar);
+
+  test.each([
+    [6, 0, [5, 7, 8, 10, 12, 13, 15, 17]],
+    [5, 0, [0, 2, 3, 5, 7, 8, 10, 12]],
+    [1, 0, [5, 7, 8, 10, 12, 13, 15, 17]],
+  ])('string %i of a guitar, from fret %i, has an octave of A minor at %j', (string, fromSlot, frets) => {
+    expect(fretsAlong(guitar, string, fromSlot)).toEqual(frets);
+  });
+
+  test('a short string is climbed by the numbers of the whole neck', () => {
+    const scale = scaleOf('G', STEPS.ionian);
+    expect(fretsAlong(neckOf(INSTRUMENTS.banjo), 5, 0, scale)).toEqual([0, 7, 9, 10, 12, 14, 16, 17]);
+  });
+
+  test('the hand moves, and what it moves is counted', () => {
+    const string = guitar.strings[5];
+    const found = string && alongString(guitar, aMinor, string, 120);
+    expect(found?.fingering.cost.travelMm).toBeGreaterThan(0);
+    expect(found?.fingering.cost.stringChanges).toBe(0);
+    expect(found?.fingering.reachMm).toBeLessThanOrEqual(120);
+  });
+
+  test('an open note takes no finger, every other one of the four', () => {
+    const string = guitar.strings[4];
+    const notes = (string && alongString(guitar, aMinor, string, 120)?.fingering.notes) ?? [];
+    expect(notes[0]).toMatchObject({ fret: 0, finger: 0 });
+    expect(notes.slice(1).every(({ finger }) => finger >= 1 && finger <= 4)).toBe(true);
+  });
+});
+
+describe('along one string there is nothing', () => {
+  test.each([
+    ['where the octave runs off the neck', 6, 6],
+    ['above the last root', 6, 18],
+    ['beyond the neck', 6, 99],
+  ])('%s', (_what, string, fromSlot) => {
+    expect(fretsAlong(neckOf(INSTRUMENTS.guitar), string, fromSlot)).toBeUndefined();
+  });
+
+  test('where the frets leave a note out', () => {
+    expect(fretsAlong(neckOf(INSTRUMENTS.dulcimer), 1, 0, scaleOf('D', STEPS.aeolian))).toBeUndefined();
+    expect(fretsAlong(neckOf(INSTRUMENTS.dulcimer), 1, 0, scaleOf('D', STEPS.ionian))).toHaveLength(8);
+  });
+});

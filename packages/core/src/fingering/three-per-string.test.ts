@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
+import type { FingeredNote } from './fingering.ts';
+import { startingSlots, threePerStringFrom, threePerStringObstacle } from './three-per-string.ts';
+
+const { guitar, bass, sevenString, banjo, mandolin } = INSTRUMENTS;
+
+function notesFrom(
+  neck: ReturnType<typeof neckOf>,
+  root: string,
+  steps: string,
+  slot: number,
+  reachMm = 120,
+) {
+  const found = threePerStringFrom(neck, scaleOf(root, steps), slot, reachMm);
+  if (found.kind !== 'playable') throw new Error(found.kind);
+  return found.fingering.notes;
+}
+
+const onString = (notes: readonly FingeredNote[], string: number) =>
+  notes
+    .filter((note) => note.string === string)
+    .map(({ fret, finger }) => `${fret}/${finger}`)
+    .join(' ');
+
+// Two whole tones 1-2-4, a semitone and a tone 1-2-4, a tone and a semitone 1-3-4 (common practice, no source).
+describe('three to a string', () => {
+  const aMajor = notesFrom(neckOf(guitar), 'A', STEPS.ionian, 5);
+
+  test.each([
+    [6, 'two whole tones', '5/1 7/2 9/4'],
+    [5, 'two whole tones', '5/1 7/2 9/4'],
+    [4, 'a semitone and a tone', '6/1 7/2 9/4'],
+    [3, 'a semitone and a tone', '6/1 7/2 9/4'],
+    [2, 'a tone and a semitone', '7/1 9/3 10/4'],
+    [1, 'a tone and a semitone', '7/1 9/3 10/4'],
+  ])('of A major takes on string %i %s as %s', (string, _what, row) => {
+    expect(onString(aMajor, string)).toBe(row);
+  });
+
+  test.each([
+    ['guitar', guitar, 5, 18],
+    ['seven-string', sevenString, 10, 21],
+  ])(
+    'on a %s is three notes for every string, each a step of the scale',
+    (_name, instrument, slot, count) => {
+      const notes = notesFrom(neckOf(instrument), 'A', STEPS.harmonicMinor, slot);
+      expect(notes).toHaveLength(count);
+      expect(notes.map(({ degree }) => degree)).toEqual([...notes.keys()].map((at) => (at % 7) + 1));
+    },
+  );
+
+  test('may begin on any degree', () => {
+    expect(notesFrom(neckOf(guitar), 'A', STEPS.ionian, 7)[0]).toMatchObject({
+      note: 'B',
+      degree: 2,
+      fret: 7,
+    });
+  });
+
+  test('may take an open string as one of the three', () => {
+    const notes = notesFrom(neckOf(guitar), 'E', STEPS.phrygian, 0, 130);
+    expect(onString(notes, 6)).toBe('0/0 1/1 3/3');
+  });
+
+  test('starts on the roots of the lowest string, or on the first scale note at or above a fret', () => {
+    const scale = scaleOf('A', STEPS.ionian);
+    expect(startingSlots(neckOf(guitar), scale)).toEqual([5, 17]);
+    expect(startingSlots(neckOf(guitar), scale, 6)).toEqual([7]);
+    expect(startingSlots(neckOf(guitar), scale, 0)).toEqual([0]);
+    expect(startingSlots(neckOf(guitar), scale, 23)).toEqual([]);
+    expect(startingSlots(neckOf(guitar, { capoFret: 6 }), scale)).toEqual([17]);
+  });
+});
+
+describe('three to a string is refused', () => {
+  test('at the first fret of a 34-inch bass, where two whole tones are 168.2 mm', () => {
+    // 863.6 · (2^(−1/12) − 2^(−5/12))
+    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), 1, 120)).toEqual({
+      kind: 'too-wide',
+      string: 4,
+      spanMm: 168.2,
+      frets: [1, 3, 5],
+    });
+  });
+
+  test.each([[12], [13], [15]])('but accepted there from fret %i', (slot) => {
+    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), slot, 120).kind).toBe('playable');
+  });
+
+  test('on the string where the neck ends', () => {
+    expect(threePerStringFrom(neckOf(guitar), scaleOf('A', STEPS.ionian), 19, 120)).toEqual({
+      kind: 'off-the-neck',
+      string: 5,
+    });
+  });
+
+  test.each([
+    ['with one string', neckOf(guitar, {}, 'E2'), 'three to a string needs at least two strings'],
+    [
+      'with a re-entrant tuning',
+      neckOf(banjo),
+      'three to a string needs open strings that rise from one to the next, and these do not (the tuning is re-entrant or has two strings alike)',
+    ],
+    [
+      'with two strings alike',
+      neckOf(guitar, {}, 'D3-A3-A3'),
+      'three to a string needs open strings that rise from one to the next, and these do not (the tuning is re-entrant or has two strings alike)',
+    ],
+    ['but not in fifths', neckOf(mandolin), undefined],
+    ['but not in fourths', neckOf(bass), undefined],
+  ])('%s', (_what, neck, obstacle) => {
+    expect(threePerStringObstacle(neck)).toBe(obstacle);
+  });
+});

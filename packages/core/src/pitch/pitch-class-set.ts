@@ -1,0 +1,35 @@
+/**
+ * Sets of pitch classes as twelve bits, C (or the root) lowest: counting what two have in common is a
+ * matter of a few machine words.
+ */
+
+/** A set of pitch classes. */
+export type PitchClassSet = number;
+
+/** Pitch classes, or semitones above a root, as a set. */
+export function setOf(pitchClasses: readonly number[]): PitchClassSet {
+  let set = 0;
+  for (const pitchClass of pitchClasses) set |= 1 << pitchClass;
+  return set;
+}
+
+/** How many members a set has. */
+export function sizeOf(set: PitchClassSet): number {
+  let bits = set;
+  let count = 0;
+  while (bits > 0) {
+    bits &= bits - 1;
+    count += 1;
+  }
+  return count;
+}
+
+/** How many pitch classes two sets have in common. */
+export function commonCount(a: PitchClassSet, b: PitchClassSet): number {
+  return sizeOf(a & b);
+}
+
+/** A set moved up by semitones, round the octave. */
+export function transpose(set: PitchClassSet, semitones: number): PitchClassSet {
+  return ((set << semitones) | (set >> (12 - semitones))) & 0xfff;
+}

@@ -1,0 +1,207 @@
+import {
+  buildNeck,
+  type Fingering,
+  type FingeringOptions,
+  fingeringsOf,
+  type Instrument,
+  type Neck,
+  type NeckOptions,
+  parseRoot,
+  parseTuning,
+  placesOn,
+  type Result,
+  type Scale,
+  spell,
+  UNIVERSE,
+} from '@stillroot/core';
+import { describe, expect, test } from 'vitest';
+import { fingeringSummary, fingeringText, fretboardText } from './text.ts';
+
+function valueOf<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(result.problem.expected);
+  return result.value;
+}
+
+/** Scale lengths and open strings of the necks here are common practice (no one source). */
+function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
+  const tunings = [valueOf(parseTuning(open))] as const;
+  const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
+  const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
+  return valueOf(buildNeck(instrument, tunings[0], options));
+}
+
+function scaleOf(root: string, steps: string): Scale {
+  const mode = UNIVERSE.modesById.get(steps);
+  if (mode === undefined) throw new Error(`no mode ${steps}`);
+  return spell(mode, valueOf(parseRoot(root)));
+}
+
+function fingeringOf(neck: Neck, scale: Scale, options: FingeringOptions = {}): Fingering {
+  const [best] = fingeringsOf(neck, scale, { ...options, limit: 1 }).fingerings;
+  if (best === undefined) throw new Error('no fingering');
+  return best;
+}
+
+/** The dulcimer's Mixolydian fret pattern with the added 6½. */
+const partialFrets = [
+  ...[2, 4, 5, 7, 9, 10].map((semitones, at) => ({ fret: at + 1, semitones })),
+  { fret: 6.5, semitones: 11 },
+  ...[12, 14, 16, 17, 19, 21, 22].map((semitones, at) => ({ fret: at + 7, semitones })),
+];
+const GUITAR = 'E2-A2-D3-G3-B3-E4';
+const guitar = neckOf(GUITAR);
+const capoed = neckOf(GUITAR, {}, { capoFret: 3 });
+const bass = neckOf('E1-A1-D2-G2', { scaleLengthMm: 863.6, frets: 21 });
+const banjo = neckOf('G4-D3-G3-B3-D4', { shortStrings: [{ string: 5, startsAtFret: 5 }] });
+const dulcimer = neckOf('D3-A3-D4/D4', { scaleLengthMm: 700, frets: 13, partialFrets });
+const flat = neckOf('Eb2-Ab2-Db3-Gb3-Bb3-Eb4');
+const aeolian = scaleOf('A', '2122122');
+const ionian = scaleOf('D', '2212221');
+
+/** The notes of tablature, as `string:fret/finger note`, and its systems' rows. */
+function readTablature(text: string, strings: number) {
+  const systems = text.split('\n\n').map((system) => system.split('\n'));
+  const notes = systems.flatMap((lines) => {
+    const [fingers = '', names = ''] = lines.slice(strings);
+    const found = lines
+      .slice(0, strings)
+      .flatMap((line, at) =>
+        [...line.matchAll(/\d+(\.\d+)?(?=-)/g)]
+          .filter(({ index }) => index > line.indexOf('|'))
+          .map(({ 0: fret, index: column }) => ({ string: at + 1, fret, column })),
+      );
+    const inOrder = found.toSorted((a, b) => a.column - b.column);
+    return inOrder.map(({ string, fret, column }) => {
+      const under = (line: string) => (/^\S+/.exec(line.slice(column)) ?? ['nothing'])[0];
+      return `${string}:${fret}/${under(fingers)} ${under(names)}`;
+    });
+  });
+  return { notes, systems };
+}
+
+/** The places of a fretboard in text, as `string fret note`, each under the number of its fret. */
+function readFretboard(text: string): readonly string[] {
+  const [head = '', ...rows] = text.split('\n');
+  const frets = [...head.matchAll(/\S+/g)].map(({ 0: label, index }) => ({ label, index }));
+  return rows.flatMap((row, at) =>
+    frets.flatMap(({ label, index }) => {
+      const note = /^[A-G][b#]*/.exec(row.slice(index))?.[0];
+      return note === undefined ? [] : [`${at + 1} ${label} ${note}`];
+    }),
+  );
+}
+
+const cases: readonly (readonly [string, Neck, Scale, FingeringOptions])[] = [
+  ['a guitar in position', guitar, aeolian, { fret: 5 }],
+  ['a guitar with open strings', guitar, aeolian, { fret: 0 }],
+  ['a guitar, three to a string', guitar, scaleOf('F#', '2212221'), { style: 'three-per-string', fret: 9 }],
+  ['a guitar on one string', guitar, aeolian, { style: 'one-string' }],
+  ['a guitar with a capo', capoed, aeolian, { fret: 0 }],
+  ['a guitar in flats', flat, scaleOf('Db', '1312122'), {}],
+  ['a bass', bass, aeolian, { fret: 12 }],
+  ['a banjo', banjo, scaleOf('G', '2212221'), {}],
+  ['a dulcimer on one string', dulcimer, ionian, { style: 'one-string' }],
+];
+
+describe('tablature', () => {
+  test.each(cases)(
+    'of %s reads back as the notes, frets and fingers that it was written from',
+    (_name, neck, scale, options) => {
+      const fingering = fingeringOf(neck, scale, options);
+      const { notes } = readTablature(fingeringText(neck, fingering), neck.strings.length);
+      expect(notes).toEqual(
+        fingering.notes.map(({ string, fret, finger, note }) => `${string}:${fret}/${finger} ${note}`),
+      );
+    },
+  );
+
+  test.each(cases)('of %s has rows of one length, string 1 on top', (_name, neck, scale, options) => {
+    const { systems } = readTablature(
+      fingeringText(neck, fingeringOf(neck, scale, options)),
+      neck.strings.length,
+    );
+    for (const lines of systems) {
+      const rows = lines.slice(0, neck.strings.length);
+      expect(new Set(rows.map(({ length }) => length)).size).toBe(1);
+      expect(rows.map((row) => row.slice(0, row.indexOf('|')).trim())).toEqual(
+        neck.tuning.courses.map(([pitch]) => pitch.name).toReversed(),
+      );
+      expect(lines).toHaveLength(neck.strings.length + 2);
+    }
+  });
+
+  test('of a dulcimer writes the half fret as 6.5', () => {
+    const text = fingeringText(dulcimer, fingeringOf(dulcimer, ionian, { style: 'one-string' }));
+    expect(text).toContain('-6.5-');
+  });
+
+  test('looks as tablature does', () => {
+    expect(fingeringText(bass, fingeringOf(bass, scaleOf('F', '2212221'), { fret: 0 }))).toBe(
+      [
+        'G2|-----------0-2-3-|',
+        'D2|-----0-2-3-------|'.replace('0-2-3', '0-2-3'),
+        'A1|-----------------|',
+        'E1|-----------------|',
+      ].join('\n'),
+    );
+  });
+
+  test('is wrapped at 80 columns, and not before', () => {
+    const once = fingeringOf(guitar, scaleOf('F#', '2212221'), { style: 'three-per-string', fret: 9 });
+    const long: Fingering = { ...once, notes: [...once.notes, ...once.notes.toReversed(), ...once.notes] };
+    const { notes, systems } = readTablature(fingeringText(guitar, long), 6);
+    expect(notes).toEqual(
+      long.notes.map(({ string, fret, finger, note }) => `${string}:${fret}/${finger} ${note}`),
+    );
+    expect(systems.length).toBeGreaterThan(1);
+    for (const lines of systems) {
+      expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
+    }
+    for (const [row = ''] of systems.slice(0, -1)) expect(row.length).toBeGreaterThan(80 - 3);
+  });
+});
+
+describe('a fretboard in text', () => {
+  const boards: readonly (readonly [string, Neck, Scale])[] = [
+    ['a guitar', guitar, aeolian],
+    ['a guitar with a capo', capoed, aeolian],
+    ['a guitar in double flats', guitar, scaleOf('Gb', '1222122')],
+    ['a bass', bass, aeolian],
+    ['a banjo', banjo, scaleOf('G', '2212221')],
+    ['a dulcimer', dulcimer, ionian],
+    ['a far spelling', guitar, scaleOf('B#', '1111116')],
+  ];
+
+  test.each(boards)('of %s reads back as the places on the neck', (_name, neck, scale) => {
+    expect(readFretboard(fretboardText(neck, scale))).toEqual(
+      placesOn(neck, scale).map(({ string, slot, note }) => `${string} ${neck.slots[slot]?.fret} ${note}`),
+    );
+  });
+
+  test.each(boards)('of %s has rows of one length, string 1 on top', (_name, neck, scale) => {
+    const rows = fretboardText(neck, scale).split('\n').slice(1);
+    expect(new Set(rows.map(({ length }) => length)).size).toBe(1);
+    expect(rows.map((row) => row.slice(0, row.indexOf('|')).trim())).toEqual(
+      neck.tuning.courses.map(([pitch]) => pitch.name).toReversed(),
+    );
+  });
+
+  test('is blank where a short string has not begun', () => {
+    const rows = fretboardText(banjo, aeolian).split('\n');
+    expect(rows[5]?.startsWith(`G4|${'   |'.repeat(5)}G--|`)).toBe(true);
+    expect(rows[4]?.startsWith('D3|D--|---|E--|')).toBe(true);
+  });
+});
+
+describe('the summary of a fingering', () => {
+  const fingering = fingeringOf(guitar, aeolian, { fret: 5 });
+  const costing = (travelMm: number): Fingering => ({ ...fingering, cost: { ...fingering.cost, travelMm } });
+
+  test('says where it lies, how far the hand opens and whether it stays', () => {
+    // 648 · (2^(−5/12) − 2^(−8/12)) = 77.2
+    expect(fingeringSummary(costing(0))).toBe('frets 5 to 8, hand opens 77.2 mm, the hand stays');
+    expect(fingeringSummary(costing(68.6))).toBe(
+      'frets 5 to 8, hand opens 77.2 mm, the hand travels 68.6 mm',
+    );
+  });
+});
