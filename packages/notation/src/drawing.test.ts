@@ -16,23 +16,23 @@ import {
 import { describe, expect, test } from 'vitest';
 import { drawFingering, drawFretboard, type Mark } from './drawing.ts';
 
-function valueOf<T>(result: Result<T>): T {
+function valueIn<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.problem.expected);
   return result.value;
 }
 
 /** Scale lengths and open strings of the necks here are common practice (no one source). */
 function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueOf(parseTuning(open))] as const;
+  const tunings = [valueIn(parseTuning(open))] as const;
   const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
   const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueOf(buildNeck(instrument, tunings[0], options));
+  return valueIn(buildNeck(instrument, tunings[0], options));
 }
 
 function scaleOf(root: string, steps: string): Scale {
   const mode = UNIVERSE.modesById.get(steps);
   if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueOf(parseRoot(root)));
+  return spell(mode, valueIn(parseRoot(root)));
 }
 
 /** The best fingering of a scale in the area that begins at a fret. */

@@ -17,23 +17,23 @@ import { drawFingering, drawFretboard, type NeckDrawing } from './drawing.ts';
 import { escapeXml, neckSvg } from './neck-svg.ts';
 import { sheetSvg } from './sheet-svg.ts';
 
-function valueOf<T>(result: Result<T>): T {
+function valueIn<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.problem.expected);
   return result.value;
 }
 
 /** Scale lengths and open strings of the necks here are common practice (no one source). */
 function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueOf(parseTuning(open))] as const;
+  const tunings = [valueIn(parseTuning(open))] as const;
   const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
   const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueOf(buildNeck(instrument, tunings[0], options));
+  return valueIn(buildNeck(instrument, tunings[0], options));
 }
 
 function scaleOf(root: string, steps: string): Scale {
   const mode = UNIVERSE.modesById.get(steps);
   if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueOf(parseRoot(root)));
+  return spell(mode, valueIn(parseRoot(root)));
 }
 
 const guitar = neckOf('E2-A2-D3-G3-B3-E4');
@@ -125,7 +125,8 @@ describe('text comes out as it went in', () => {
   });
 
   test('as the title of a sheet', () => {
-    expect(read(sheetSvg(HOSTILE, []))['svg']?.['title']).toBe(CLEAN);
+    const title = read(sheetSvg(HOSTILE, []))['svg']?.['title'];
+    expect(title).toBe(CLEAN.replace('𝄫', '♭♭'));
   });
 
   test('as the name of an open string, an attribute, or nothing at all', () => {
@@ -133,6 +134,32 @@ describe('text comes out as it went in', () => {
     expect(attribute).toBe(CLEAN);
     expect(escapeXml('')).toBe('');
     expect(escapeXml('A Aeolian, F♯')).toBe('A Aeolian, F♯');
+  });
+});
+
+describe('double accidentals', () => {
+  // Gb Locrian by hand: Gb Abb Bbb Cb Dbb Ebb Fb. C# Lydian has B#, and F## as its fourth.
+  test.each([
+    ['Gb', '1221222', 'A𝄫', 'A♭♭'],
+    ['C#', '2221221', 'F𝄪', 'F×'],
+  ])(
+    'of %s %s are one sign on a page, and signs of any font in what leaves it',
+    (root, steps, sign, plain) => {
+      const drawing = drawFretboard(guitar, scaleOf(root, steps), 'x', 'notes');
+      expect(neckSvg(drawing)).toContain(`>${sign}<`);
+      for (const svg of [neckSvg(drawing, { standalone: true }), sheetSvg('x', [drawing])]) {
+        expect(svg).toContain(`>${plain}<`);
+        expect(svg).not.toMatch(/[𝄫𝄪]/u);
+      }
+    },
+  );
+
+  test('longer than three signs are set smaller, by a style that no rule of the page overrides', () => {
+    const sized = [...neckSvg(far, { standalone: true }).matchAll(/<text y="4"([^>]*)>([^<]*)</g)];
+    expect(sized.some(([, style]) => style !== '')).toBe(true);
+    for (const [, style, label = ''] of sized) {
+      expect(style).toBe([...label].length > 3 ? ' style="font-size:9px"' : '');
+    }
   });
 });
 

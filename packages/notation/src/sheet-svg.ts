@@ -58,7 +58,7 @@ export function sheetSvg(
 
 /** Room for a line of text: no drawing can measure its own letters. */
 function lineWidth(text: string, size: number): number {
-  return Math.ceil([...toSigns(text)].length * size * LETTER_EMS);
+  return Math.ceil([...forAnyFont(toSigns(text))].length * size * LETTER_EMS);
 }
 
 function tidy(value: number): number {

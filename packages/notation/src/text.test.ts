@@ -17,23 +17,23 @@ import {
 import { describe, expect, test } from 'vitest';
 import { fingeringSummary, fingeringText, fretboardText } from './text.ts';
 
-function valueOf<T>(result: Result<T>): T {
+function valueIn<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.problem.expected);
   return result.value;
 }
 
 /** Scale lengths and open strings of the necks here are common practice (no one source). */
 function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueOf(parseTuning(open))] as const;
+  const tunings = [valueIn(parseTuning(open))] as const;
   const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
   const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueOf(buildNeck(instrument, tunings[0], options));
+  return valueIn(buildNeck(instrument, tunings[0], options));
 }
 
 function scaleOf(root: string, steps: string): Scale {
   const mode = UNIVERSE.modesById.get(steps);
   if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueOf(parseRoot(root)));
+  return spell(mode, valueIn(parseRoot(root)));
 }
 
 function fingeringOf(neck: Neck, scale: Scale, options: FingeringOptions = {}): Fingering {
@@ -131,17 +131,21 @@ describe('tablature', () => {
   });
 
   test('of a dulcimer writes the half fret as 6.5', () => {
-    const text = fingeringText(dulcimer, fingeringOf(dulcimer, ionian, { style: 'one-string' }));
-    expect(text).toContain('-6.5-');
+    const alone = neckOf('D3', { scaleLengthMm: 700, frets: 13, partialFrets });
+    const text = fingeringText(alone, fingeringOf(alone, ionian, { style: 'one-string' }));
+    expect(text.split('\n')[0]).toBe('D3|-0-1-2--3-4-5-6.5-7-|');
   });
 
-  test('looks as tablature does', () => {
+  // F major at the nut of a bass: open strings, then frets 1 and 3 or 2 and 3 (common practice, no source).
+  test('of F major on a bass looks as tablature does', () => {
     expect(fingeringText(bass, fingeringOf(bass, scaleOf('F', '2212221'), { fret: 0 }))).toBe(
       [
-        'G2|-----------0-2-3-|',
-        'D2|-----0-2-3-------|'.replace('0-2-3', '0-2-3'),
-        'A1|-----------------|',
-        'E1|-----------------|',
+        'G2|------------------|',
+        'D2|------------0-2-3-|',
+        'A1|-----0-1--3-------|',
+        'E1|-1-3--------------|',
+        '    1 4 0 1  4 0 2 4',
+        '    F G A Bb C D E F',
       ].join('\n'),
     );
   });

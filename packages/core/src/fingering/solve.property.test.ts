@@ -10,6 +10,8 @@ import { handPositions } from './hand.ts';
 import { createSolver, type LineNote, type Solution } from './solve.ts';
 
 const CASES = 10_000;
+/** Notes are left out of a line where more paths than this would lead through it. */
+const MOST_PATHS = 100_000;
 
 interface Case {
   readonly board: Board;
@@ -51,8 +53,20 @@ const cases: fc.Arbitrary<Case> = fc
       }),
       holdsHand: held === 0,
     }));
-    return { board: { scaleLengthMm, frets, frame, reachMm, homes }, neck, line };
+    const board = { scaleLengthMm, frets, frame, reachMm, homes };
+    return { board, neck, line: thin(board, line) };
   });
+
+function thin(board: Board, line: readonly LineNote[]): readonly LineNote[] {
+  const hands = everyHand(board);
+  let paths = 1;
+  return line.filter((note) => {
+    const ways = Math.max(1, everyWay(note, hands).length);
+    if (paths * ways > MOST_PATHS) return false;
+    paths *= ways;
+    return true;
+  });
+}
 
 const solve = ({ board, neck, line }: Case): Solution | undefined => {
   const [from = 1, to = 0] = [board.homes[0], board.homes.at(-1)];

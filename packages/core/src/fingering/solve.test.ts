@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf } from '../given.ts';
 import { unpackCost } from './cost.ts';
 import { handPositions } from './hand.ts';
-import { costBetween, createSolver, type LineNote, type Option, type Touch } from './solve.ts';
+import { createSolver, type LineNote, type Option } from './solve.ts';
 
 const neck = neckOf(INSTRUMENTS.guitar);
 const positions = handPositions(neck, 120, 1, 22);
@@ -95,35 +95,29 @@ describe('a line is not solved', () => {
   });
 });
 
-describe('the cost between two touches', () => {
-  const touch = (
-    hand: number,
-    string: number,
-    slot: number,
-    finger: number,
-    stretchTenthsMm: number,
-  ): Touch => ({
-    ...at(string, slot),
-    finger,
-    stretchTenthsMm,
-    position: closed[hand] as (typeof closed)[number],
-  });
-  const closed = handPositions(neck, 120, 5, 5);
+describe('a hand at home on fret 5', () => {
+  const { solve: atFive } = createSolver(neck, handPositions(neck, 120, 5, 5));
+  // 648 · (2^(−4/12) − 2^(−5/12)), in tenths from the nut
+  const fretFiveMm = 28.8;
 
-  test('is infinite between two hands at home on one fret: a hand opens no wider without moving', () => {
-    expect(costBetween(neck, touch(0, 6, 5, 1, 0), touch(2, 6, 9, 4, 344), false)).toBe(
-      Number.POSITIVE_INFINITY,
-    );
+  test('reaches frets 4 to 8 or 5 to 9, and opens no wider without moving', () => {
+    expect(atFive([free(at(6, 4)), free(at(6, 8))])).toBeDefined();
+    expect(atFive([free(at(6, 5)), free(at(6, 9))])).toBeDefined();
+    expect(atFive([free(at(6, 4)), free(at(6, 9))])).toBeUndefined();
+    expect(atFive([free(at(6, 4)), free(at(5, 5)), free(at(4, 9))])).toBeUndefined();
   });
 
-  test('is the distance slid where one finger reaches beyond its own frets on one string', () => {
-    const slide = costBetween(neck, touch(1, 6, 4, 1, 288), touch(1, 6, 5, 1, 0), false);
-    expect(unpackCost(slide)).toEqual({ travelMm: 0, stretchMm: 28.8, stringChanges: 0 });
+  test('pays for a finger that slides along its string to reach beyond its own fret: the reach and the slide', () => {
+    const slide = atFive([free(at(6, 4)), free(at(6, 5))]);
+    expect(slide && unpackCost(slide.cost)).toEqual({
+      travelMm: 0,
+      stretchMm: 2 * fretFiveMm,
+      stringChanges: 0,
+    });
   });
 
-  test('is infinite for that slide where each note needs a finger of its own', () => {
-    expect(costBetween(neck, touch(1, 6, 4, 1, 288), touch(1, 6, 5, 1, 0), true)).toBe(
-      Number.POSITIVE_INFINITY,
-    );
+  test('cannot slide where each note needs a finger of its own', () => {
+    expect(atFive([free(at(6, 4)), held(at(6, 5))])).toBeUndefined();
+    expect(atFive([free(at(6, 4)), held(at(6, 6))])).toBeDefined();
   });
 });

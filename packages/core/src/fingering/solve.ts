@@ -68,17 +68,6 @@ export function createSolver(neck: Neck, positions: readonly HandPosition[]): So
   return { stay, solve };
 }
 
-/**
- * The cost of playing one touch after another, without what the second costs by itself. Infinite where
- * the hand must stay and does not, or where it would open wider without moving: within one stay it covers
- * no more than one position's frets.
- */
-export function costBetween(neck: Neck, from: Touch, to: Touch, holdsHand: boolean): PackedCost {
-  if (from.position === to.position) return costOfChange(neck, from, to, holdsHand);
-  if (holdsHand || from.position.indexSlot === to.position.indexSlot) return Number.POSITIVE_INFINITY;
-  return travelBetween(neck, from.position, to.position) + costOfChange(neck, from, to, holdsHand);
-}
-
 interface Arrival {
   readonly touch: Touch;
   readonly cost: PackedCost;
@@ -192,6 +181,10 @@ function trace(last: Arrival): Solution {
   return { cost: last.cost, touches: touches.reverse() };
 }
 
+/**
+ * What a move from one hand to another costs. Infinite between two hands at home on one fret: within one
+ * stay a hand opens no wider than one position's frets.
+ */
 function moveBetween(neck: Neck, from: HandPosition, to: HandPosition): PackedCost {
   if (from === to) return 0;
   return from.indexSlot === to.indexSlot ? Number.POSITIVE_INFINITY : travelBetween(neck, from, to);

@@ -71,6 +71,7 @@ describe('the order with the fewest moves', () => {
     ['double harmonic', '1312131'],
     ['the densest cluster', '6111111'],
     ['an uneven family', '4113111'],
+    ['a family where fewer notes cost more semitones', '5111211'],
   ])('of %s is the least of all 5,040 permutations', (_name, steps) => {
     const head = modeOf(steps);
     const order = orderModes(head, 'fewest-moves');

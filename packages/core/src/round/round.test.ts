@@ -100,6 +100,13 @@ describe('a round in another style', () => {
     expect(harmonicMinorFrom(neckOf(guitar), 'A', { fret: 9 }).area?.from).toBeGreaterThanOrEqual(9);
   });
 
+  test('three to a string begins on a root at or above the fret that was asked', () => {
+    const firstFret = (fret: number) =>
+      harmonicMinorFrom(neckOf(guitar, { frets: 30 }), 'A', { style: 'three-per-string', fret }).modes[0]
+        ?.fingering?.notes[0]?.fret;
+    expect([firstFret(5), firstFret(6)]).toEqual([5, 17]);
+  });
+
   test('that opens the hand wide carries the caution', () => {
     expect(harmonicMinorFrom(neckOf(guitar)).cautions[0]).toMatch(/^The hand opens 106 mm here/);
     expect(harmonicMinorFrom(neckOf(bass)).cautions).toHaveLength(1);

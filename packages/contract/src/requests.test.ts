@@ -1,0 +1,219 @@
+import { describe, expect, test } from 'vitest';
+import type * as z from 'zod';
+import * as requests from './requests.ts';
+
+const { RoundQuery, FingeringsQuery, ModesQuery, RelatedQuery, SearchQuery, CompareQuery, ScalePath } =
+  requests;
+
+/** What is said about one parameter when it alone is given beside what must be. */
+function saidOf(schema: z.ZodType, name: string, value: unknown): readonly string[] {
+  const base = schema === SearchQuery ? { notes: 'A' } : schema === CompareQuery ? { a: 'x', b: 'y' } : {};
+  const { error } = schema.safeParse({ ...base, [name]: value });
+  return (error?.issues ?? []).map(({ path, message }) => `${path.join('.')}: ${message}`);
+}
+
+/** What a parameter is read as, among what must be given. */
+function readAs(schema: z.ZodType, name: string, value: unknown): unknown {
+  const base = schema === SearchQuery ? { notes: 'A' } : schema === CompareQuery ? { a: 'x', b: 'y' } : {};
+  return (schema.parse({ ...base, [name]: value }) as Readonly<Record<string, unknown>>)[name];
+}
+
+const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', number, number, string])[] = [
+  ['capo', RoundQuery, 'whole', 0, 36, 'the fret a capo lies on, 0 for none'],
+  ['frets', RoundQuery, 'whole', 1, 36, "the last fret, where it is not the instrument's own"],
+  ['fret', RoundQuery, 'whole', 0, 36, 'the fret at which to begin, 0 for the open position'],
+  ['columns', RoundQuery, 'whole', 1, 7, 'how many necks stand beside one another in a picture'],
+  [
+    'reach',
+    RoundQuery,
+    'decimal',
+    40,
+    200,
+    'how far the hand reaches from finger 1 to finger 4, in millimetres',
+  ],
+  ['tempo', RoundQuery, 'decimal', 20, 400, 'beats a minute, one note a beat'],
+  ['limit', FingeringsQuery, 'whole', 1, 20, 'the most answers'],
+  ['limit', ModesQuery, 'whole', 1, 462, 'the most answers'],
+  ['limit', SearchQuery, 'whole', 1, 500, 'the most answers'],
+  ['limit', RelatedQuery, 'whole', 1, 500, 'the most scales by shared notes'],
+  ['shared', RelatedQuery, 'whole', 0, 7, 'the fewest notes in common'],
+];
+
+const NOT_NUMBERS: readonly unknown[] = [
+  '',
+  ' ',
+  'NaN',
+  'Infinity',
+  '-Infinity',
+  '1e3',
+  '-1',
+  '-0',
+  '+5',
+  '0x10',
+  '1,5',
+  '5 ',
+  ' 5',
+  '5;',
+  '5\n',
+  '5.',
+  '.5',
+  '٥',
+  '９',
+  'five',
+  'null',
+  'undefined',
+  'true',
+  '[object Object]',
+  '9'.repeat(400),
+  '1.0000000000000001',
+  ['5'],
+  ['5', '6'],
+  [],
+  {},
+  null,
+  5,
+  Number.NaN,
+  true,
+];
+
+describe('a number', () => {
+  test.each(numbers)(
+    '%s is refused, with what is right, where it is none',
+    (name, schema, kind, from, to, what) => {
+      const said = `${name}: a ${kind === 'whole' ? 'whole ' : ''}number from ${from} to ${to}: ${what}`;
+      const alsoWrong = [from - 1, to + 1, from - 0.5, to + 0.5, 99999].map(String);
+      const fractions = kind === 'whole' ? ['5.5', '5.0'] : ['50.1234'];
+      for (const value of [...NOT_NUMBERS, ...alsoWrong, ...fractions]) {
+        const messages = new Set(saidOf(schema, name, value));
+        expect(messages, JSON.stringify(value)).toEqual(new Set([said]));
+      }
+    },
+  );
+
+  test.each(numbers)(
+    '%s is read as a number, from the least to the most',
+    (name, schema, _kind, from, to) => {
+      for (const value of [from, to, from + 1]) expect(readAs(schema, name, String(value))).toBe(value);
+    },
+  );
+
+  test.each(numbers.filter(([, , kind]) => kind === 'decimal'))('%s may have decimals', (name, schema) => {
+    expect(readAs(schema, name, '99.5')).toBe(99.5);
+    expect(readAs(schema, name, '99.125')).toBe(99.125);
+  });
+});
+
+describe('a choice', () => {
+  test.each([
+    ['style', 'one of position, three-per-string, one-string'],
+    ['labels', 'one of degrees, notes, fingers'],
+    ['hand', 'one of right, left'],
+    ['order', 'one of parent, brightness, fewest-moves'],
+    ['pattern', 'one of up, down, up-and-down'],
+  ])('of %s is refused, with what there is, where it is none of them', (name, said) => {
+    for (const value of [
+      '',
+      'Left',
+      ' up',
+      'constructor',
+      '__proto__',
+      '0',
+      '9'.repeat(400),
+      ['up', 'down'],
+      ['up'],
+      {},
+      null,
+    ]) {
+      expect(saidOf(RoundQuery, name, value)).toEqual([`${name}: ${said}`]);
+    }
+    for (const value of said.replace('one of ', '').split(', '))
+      expect(readAs(RoundQuery, name, value)).toBe(value);
+  });
+});
+
+describe('a name', () => {
+  const names: readonly (readonly [string, z.ZodType, string])[] = [
+    ['mode', ScalePath, 'a mode: its steps (2131212), its slug (phrygian-dominant), or a name'],
+    ['root', ScalePath, 'a root: A, Bb, F%23 or Fs'],
+    ['instrument', RoundQuery, 'an instrument id or name'],
+    ['a', CompareQuery, 'a mode'],
+    ['notes', SearchQuery, 'notes the scale must hold, the likely root first: A,B,C,D,E,F,G%23'],
+  ];
+
+  test.each(names)(
+    '%s is refused, with what is right, where it is empty, too long or given twice',
+    (name, schema, what) => {
+      const said = (value: unknown) =>
+        saidOf(schema, name, value).filter((line) => line.startsWith(`${name}: `));
+      for (const value of ['', ' ', '\t\n', ['A', 'B'], ['A'], {}, null, 7]) {
+        expect(new Set(said(value)), JSON.stringify(value)).toEqual(new Set([`${name}: ${what}`]));
+      }
+      expect(said('9'.repeat(400))).toEqual([`${name}: ${what}; at most 200 characters`]);
+      expect(said('x'.repeat(201))).toHaveLength(1);
+      expect(said('x'.repeat(200))).toEqual([]);
+    },
+  );
+
+  test('is read without the spaces around it, and otherwise as it came', () => {
+    expect(ScalePath.parse({ mode: ' Dorian ', root: 'F#' })).toEqual({ mode: 'Dorian', root: 'F#' });
+    expect(ScalePath.parse({ mode: 'constructor', root: '__proto__' })).toEqual({
+      mode: 'constructor',
+      root: '__proto__',
+    });
+  });
+});
+
+describe('a list', () => {
+  test.each([
+    ['A,B,C', ['A', 'B', 'C']],
+    ['A B  C', ['A', 'B', 'C']],
+    [' A, ,B,, C ,', ['A', 'B', 'C']],
+    ['F#', ['F#']],
+  ])('%j has its items between commas or spaces', (value, items) => {
+    expect(readAs(SearchQuery, 'notes', value)).toEqual(items);
+    expect(readAs(ModesQuery, 'contains', value)).toEqual(items);
+  });
+
+  test.each([[','], [', ,'], [' , ']])('%j is refused, for it has none', (value) => {
+    expect(saidOf(SearchQuery, 'notes', value)).toHaveLength(1);
+    expect(saidOf(ModesQuery, 'contains', value)).toEqual(['contains: degrees the mode must have: b3,%234']);
+  });
+});
+
+describe('a query', () => {
+  test('of nothing is a query of what is usual', () => {
+    expect(RoundQuery.parse({})).toEqual({
+      instrument: 'guitar-6',
+      capo: 0,
+      style: 'position',
+      labels: 'degrees',
+      hand: 'right',
+      order: 'parent',
+      columns: 1,
+      pattern: 'up',
+      tempo: 80,
+    });
+    expect(ModesQuery.parse({})).toEqual({ limit: 20 });
+    expect(RelatedQuery.parse({})).toEqual({ shared: 6, limit: 40 });
+  });
+
+  test('that must have something says which is missing', () => {
+    const missing = (schema: z.ZodType) =>
+      schema.safeParse({}).error?.issues.map(({ path }) => path.join('.'));
+    expect(missing(CompareQuery)).toEqual(['a', 'b']);
+    expect(missing(requests.RouteQuery)).toEqual(['from', 'to']);
+    expect(missing(SearchQuery)).toEqual(['notes']);
+  });
+
+  test('with several mistakes is told all of them at once', () => {
+    const { error } = RoundQuery.safeParse({
+      capo: '-1',
+      tempo: 'fast',
+      hand: 'both',
+      instrument: '',
+      colour: 'red',
+    });
+    const paths = error?.issues.map(({ path, code }) => path.join('.') || code);
+    expect(paths?.toSorted()).toEqual(['capo', 'hand', 'instrument', 'tempo', 'unrecognized_keys']);
+  });
+});
