@@ -28,8 +28,8 @@ export function expectSound(question: Question, scale: Scale, style: Style, fing
   expect(reachMm).toBeLessThanOrEqual(question.reachMm);
   if (style === 'three-per-string') expectThrees(question, fingering);
   if (style === 'one-string') expect(new Set(notes.map(({ string }) => string)).size).toBe(1);
-  const { travelMm, stretchMm, stringChanges } = fingering.cost;
-  expect([travelMm, stretchMm, stringChanges].every((one) => one >= 0 && Number.isFinite(one))).toBe(true);
+  const { travelMm, shifts, stretchMm, stringChanges } = fingering.cost;
+  expect([travelMm, shifts, stretchMm, stringChanges].every((one) => one >= 0 && Number.isFinite(one))).toBe(true);
   if (travelMm === 0) expect(reachMm).toBeCloseTo(spanMm(question, fingering), 1);
 }
 

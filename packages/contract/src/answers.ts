@@ -108,7 +108,12 @@ export const Fingering = z
   .object({
     area: Area,
     reachMm: z.number().describe('the widest span the hand covers without moving'),
-    cost: z.object({ travelMm: z.number(), stretchMm: z.number(), stringChanges: z.int() }),
+    cost: z.object({
+      travelMm: z.number(),
+      shifts: z.int(),
+      stretchMm: z.number(),
+      stringChanges: z.int(),
+    }),
     notes: z.array(Place.extend({ finger: z.int().min(0).max(4) })),
   })
   .meta({ id: 'Fingering' });

@@ -1,7 +1,7 @@
 /**
  * What a fingering costs. Nothing may be out of reach: that is a bar, not a price. Among what a hand can
- * play, costs are compared in this order: least hand travel, then least stretch, then the fewest awkward
- * string changes. Lengths are compared in whole tenths of a millimetre, so that no sum depends on the
+ * play, costs are compared in this order: least hand travel, in the fewest shifts, then least stretch, then
+ * the fewest awkward string changes. Lengths are compared in whole tenths of a millimetre, so that no sum depends on the
  * order in which it was added up.
  */
 
@@ -10,8 +10,12 @@ export interface Cost {
   /** How far finger 1's natural place moves along the neck, in all, in millimetres. */
   readonly travelMm: number;
   /**
-   * How far fingers reach beyond their own frets, in all, in millimetres; a finger that slides along its
-   * string to do so counts the slide as well. Finger 4's reach counts one and
+   * How often it moves, one long shift being easier to land than several short ones; a finger that slides
+   * along its string to reach beyond its own fret counts as one more.
+   */
+  readonly shifts: number;
+  /**
+   * How far fingers reach beyond their own frets, in all, in millimetres. Finger 4's reach counts one and
    * a half times, so that two whole tones are taken 1-2-4 (common practice, no source).
    */
   readonly stretchMm: number;
@@ -26,7 +30,8 @@ export interface Cost {
 export type PackedCost = number;
 
 const STRETCH_UNIT = 2 ** 7;
-const TRAVEL_UNIT = 2 ** 24;
+const SHIFT_UNIT = 2 ** 24;
+const TRAVEL_UNIT = 2 ** 31;
 
 /** One awkward string change. */
 export const STRING_CHANGE: PackedCost = 1;
@@ -36,15 +41,20 @@ export function packStretch(tenthsMm: number): PackedCost {
   return tenthsMm * STRETCH_UNIT;
 }
 
-/** A move of the hand, packed. */
-export function packTravel(tenthsMm: number): PackedCost {
-  return tenthsMm * TRAVEL_UNIT;
+/** A shift of the hand, packed. */
+export function packShift(tenthsMm: number): PackedCost {
+  return tenthsMm * TRAVEL_UNIT + SHIFT_UNIT;
 }
 
 /** A packed cost taken apart. */
 export function unpackCost(packed: PackedCost): Cost {
-  const travel = Math.floor(packed / TRAVEL_UNIT);
-  const rest = packed - travel * TRAVEL_UNIT;
-  const stretch = Math.floor(rest / STRETCH_UNIT);
-  return { travelMm: travel / 10, stretchMm: stretch / 10, stringChanges: rest - stretch * STRETCH_UNIT };
+  const [travel, afterTravel] = divide(packed, TRAVEL_UNIT);
+  const [shifts, afterShifts] = divide(afterTravel, SHIFT_UNIT);
+  const [stretch, stringChanges] = divide(afterShifts, STRETCH_UNIT);
+  return { travelMm: travel / 10, shifts, stretchMm: stretch / 10, stringChanges };
+}
+
+function divide(value: number, unit: number): readonly [whole: number, rest: number] {
+  const whole = Math.floor(value / unit);
+  return [whole, value - whole * unit];
 }

@@ -29,8 +29,8 @@ export interface Way {
   readonly stretch: number;
 }
 
-/** Travel and stretch in tenths of a millimetre, and awkward string changes. */
-export type Price = readonly [travel: number, stretch: number, changes: number];
+/** Travel in tenths of a millimetre, shifts, stretch in tenths, and awkward string changes. */
+export type Price = readonly [travel: number, shifts: number, stretch: number, changes: number];
 
 /** Whole tenths of a millimetre from the nut to a fret. */
 export function tenths({ scaleLengthMm }: Board, fret: number): number {
@@ -57,20 +57,21 @@ export function everyWay({ options }: LineNote, hands: readonly Hand[]): readonl
 
 /** What it costs to play one way after another, or undefined where the hand cannot. */
 export function priceOf(board: Board, from: Way | undefined, to: Way, isHeld: boolean): Price | undefined {
-  if (from === undefined) return [0, to.stretch, 0];
+  if (from === undefined) return [0, 0, to.stretch, 0];
   const isSameHand = from.hand === to.hand;
   if (!isSameHand && (isHeld || from.hand.home === to.hand.home)) return undefined;
   const travel = Math.abs(tenths(board, from.hand.home) - tenths(board, to.hand.home));
+  const shifts = isSameHand ? 0 : 1;
   const [a, b] = [from.option, to.option];
   if (a.string !== b.string) {
     const isSkip = a.string - b.string > 1 || b.string - a.string > 1;
     const isRoll = from.finger === to.finger && from.finger > 0;
-    return [travel, to.stretch, [isSkip, b.string > a.string, isRoll].filter(Boolean).length];
+    return [travel, shifts, to.stretch, [isSkip, b.string > a.string, isRoll].filter(Boolean).length];
   }
   const isSlide = isSameHand && from.finger === to.finger && a.slot !== b.slot;
-  if (!isSlide || from.stretch + to.stretch === 0) return [travel, to.stretch, 0];
+  if (!isSlide || from.stretch + to.stretch === 0) return [travel, shifts, to.stretch, 0];
   if (isHeld) return undefined;
-  return [travel, to.stretch + Math.abs(tenths(board, a.slot) - tenths(board, b.slot)), 0];
+  return [travel, shifts + 1, to.stretch, 0];
 }
 
 /**
@@ -89,15 +90,23 @@ export function leastPrice(board: Board, line: readonly LineNote[]): Price | und
     }
     for (const way of ways[at] ?? []) {
       const price = priceOf(board, before, way, line[at]?.holdsHand ?? false);
-      if (price) follow(at + 1, way, [paid[0] + price[0], paid[1] + price[1], paid[2] + price[2]]);
+      if (price) follow(at + 1, way, sum(paid, price));
     }
   };
-  follow(0, undefined, [0, 0, 0]);
+  follow(0, undefined, NOTHING);
   return best;
 }
 
 function compare(a: Price, b: Price): number {
-  return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
+  return a[0] - b[0] || a[1] - b[1] || a[2] - b[2] || a[3] - b[3];
+}
+
+/** What costs nothing. */
+export const NOTHING: Price = [0, 0, 0, 0];
+
+/** Two prices paid together. */
+export function sum(a: Price, b: Price): Price {
+  return [a[0] + b[0], a[1] + b[1], a[2] + b[2], a[3] + b[3]];
 }
 
 function isReached({ scaleLengthMm, frets, reachMm }: Board, low: number, high: number): boolean {

@@ -56,7 +56,7 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
   const asked: Asked = {
     reachMm: options.reachMm ?? DEFAULT_REACH_MM,
     fret: options.fret,
-    limit: options.limit ?? 5,
+    limit: Math.max(1, options.limit ?? 5),
   };
   const { fingerings, reason } = findIn(style, neck, scale, asked);
   if (fingerings.length > 0) return { style, fingerings, cautions: cautionsFor(widest(fingerings)) };

@@ -15,7 +15,7 @@ import {
   rootsIn,
 } from './area.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
-import { handPositions, widestHand } from './hand.ts';
+import { COMFORTABLE_REACH_MM, handPositions, spanMm, widestHand } from './hand.ts';
 import { createSolver, type Solution } from './solve.ts';
 
 /** Several scales fingered in one area, from one root. */
@@ -39,7 +39,8 @@ const WIDEST_AREA = 12;
  * The areas in which all the given scales can be played from the same root note, over the same number of
  * whole octaves, best first: the fewest frets in which the hand need not move; where there is no such
  * area, the fewest frets of all. Among areas of that width, more whole octaves, then the fewest frets
- * beyond the twelfth, then the least cost, then lower on the neck.
+ * beyond the twelfth, then the least opening beyond a comfortable hand, then the least cost, then lower on
+ * the neck.
  * @param scales scales on one root
  */
 export function findSharedAreas(
@@ -127,9 +128,18 @@ function answer(
 ): readonly SharedArea[] {
   const beyond = ({ climb }: Fingered): number =>
     fretsBeyondTwelfth((neck.slots[climb.area.toSlot] as FretSlot).fret);
+  const strainMm = ({ climb: { area } }: Fingered): number =>
+    Math.max(
+      0,
+      spanMm(neck, Math.max(area.fromSlot, openSlot(neck) + 1), area.toSlot) - COMFORTABLE_REACH_MM,
+    );
   return candidates
     .toSorted(
-      (a, b) => beyond(a) - beyond(b) || a.cost - b.cost || a.climb.area.fromSlot - b.climb.area.fromSlot,
+      (a, b) =>
+        beyond(a) - beyond(b) ||
+        strainMm(a) - strainMm(b) ||
+        a.cost - b.cost ||
+        a.climb.area.fromSlot - b.climb.area.fromSlot,
     )
     .slice(0, limit)
     .map(({ solutions }) => ({

@@ -34,6 +34,15 @@ describe('along one string', () => {
     expect(found?.fingering.reachMm).toBeLessThanOrEqual(120);
   });
 
+  test('the hand moves as seldom as it can: an octave of eight notes takes at most three shifts', () => {
+    const string = guitar.strings[5];
+    const found = string && alongString(guitar, aMinor, string, 120);
+    const fingers = found?.fingering.notes.map(({ finger }) => finger) ?? [];
+    expect(found?.fingering.cost.shifts).toBeLessThanOrEqual(3);
+    // No finger follows itself along the string: each group of notes lies under a hand that stays.
+    expect(fingers.some((finger, at) => at > 0 && finger === fingers[at - 1])).toBe(false);
+  });
+
   test('an open note takes no finger, every other one of the four', () => {
     const string = guitar.strings[4];
     const notes = (string && alongString(guitar, aMinor, string, 120)?.fingering.notes) ?? [];

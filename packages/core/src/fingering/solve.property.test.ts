@@ -5,7 +5,17 @@ import type { Instrument } from '../instrument/instrument.ts';
 import type { Neck } from '../instrument/neck.ts';
 import { formatMidi } from '../pitch/pitch.ts';
 import { unpackCost } from './cost.ts';
-import { type Board, everyHand, everyWay, leastPrice, type Price, priceOf, type Way } from './exhaustive.ts';
+import {
+  type Board,
+  everyHand,
+  everyWay,
+  leastPrice,
+  NOTHING,
+  type Price,
+  priceOf,
+  sum,
+  type Way,
+} from './exhaustive.ts';
 import { handPositions } from './hand.ts';
 import { createSolver, type LineNote, type Solution } from './solve.ts';
 
@@ -75,15 +85,15 @@ const solve = ({ board, neck, line }: Case): Solution | undefined => {
 
 function asPrice(solution: Solution | undefined): Price | undefined {
   if (solution === undefined) return undefined;
-  const { travelMm, stretchMm, stringChanges } = unpackCost(solution.cost);
-  return [Math.round(travelMm * 10), Math.round(stretchMm * 10), stringChanges];
+  const { travelMm, shifts, stretchMm, stringChanges } = unpackCost(solution.cost);
+  return [Math.round(travelMm * 10), shifts, Math.round(stretchMm * 10), stringChanges];
 }
 
 /** What the solver handed out, priced step by step; undefined where a step cannot be played. */
 function priceOfTouches({ board, line }: Case, { touches }: Solution): Price | undefined {
   const hands = everyHand(board);
   let before: Way | undefined;
-  let paid: Price = [0, 0, 0];
+  let paid: Price = NOTHING;
   for (const [at, note] of line.entries()) {
     const touch = touches[at];
     const way = everyWay(note, hands).find(
@@ -96,7 +106,7 @@ function priceOfTouches({ board, line }: Case, { touches }: Solution): Price | u
     );
     const price = way && priceOf(board, before, way, note.holdsHand);
     if (price === undefined) return undefined;
-    paid = [paid[0] + price[0], paid[1] + price[1], paid[2] + price[2]];
+    paid = sum(paid, price);
     before = way;
   }
   return paid;
@@ -117,8 +127,8 @@ describe('the solver', () => {
         if (solution) expect(priceOfTouches(one, solution)).toEqual(least);
         seen.unplayable += Number(least === undefined);
         seen.moving += Number(least !== undefined && least[0] > 0);
-        seen.stretching += Number(least !== undefined && least[1] > 0);
-        seen.changing += Number(least !== undefined && least[2] > 0);
+        seen.stretching += Number(least !== undefined && least[2] > 0);
+        seen.changing += Number(least !== undefined && least[3] > 0);
       }),
       { numRuns: CASES },
     );

@@ -28,6 +28,7 @@ describe('a line', () => {
   test('that one hand covers costs nothing', () => {
     expect(solved(free(at(6, 5)), free(at(6, 7)), free(at(6, 8)), free(at(5, 5)))).toEqual({
       travelMm: 0,
+      shifts: 0,
       stretchMm: 0,
       stringChanges: 0,
       fingers: '1 3 4 1',
@@ -107,11 +108,12 @@ describe('a hand at home on fret 5', () => {
     expect(atFive([free(at(6, 4)), free(at(5, 5)), free(at(4, 9))])).toBeUndefined();
   });
 
-  test('pays for a finger that slides along its string to reach beyond its own fret: the reach and the slide', () => {
+  test('pays for a finger that slides along its string to reach beyond its own fret: the reach, and as for a shift', () => {
     const slide = atFive([free(at(6, 4)), free(at(6, 5))]);
     expect(slide && unpackCost(slide.cost)).toEqual({
       travelMm: 0,
-      stretchMm: 2 * fretFiveMm,
+      shifts: 1,
+      stretchMm: fretFiveMm,
       stringChanges: 0,
     });
   });

@@ -4,7 +4,7 @@
  * only on the ways to play the note before, so the minimum it finds is the minimum of all.
  */
 import type { Neck } from '../instrument/neck.ts';
-import { type PackedCost, packStretch, packTravel, STRING_CHANGE } from './cost.ts';
+import { type PackedCost, packShift, packStretch, STRING_CHANGE } from './cost.ts';
 import { type HandPosition, tenthsMm } from './hand.ts';
 
 /** A place where a note could be played. */
@@ -18,7 +18,7 @@ export interface Option {
 /** A note to be played. */
 export interface LineNote {
   readonly options: readonly Option[];
-  /** Whether the hand must stay where it was for the note before, each note with a finger of its own. */
+  /** Whether the hand must stay where it was for the note before, and no finger slide. */
   readonly holdsHand: boolean;
 }
 
@@ -61,7 +61,7 @@ export function createSolver(neck: Neck, positions: readonly HandPosition[]): So
     return touches;
   };
   const stay = (line: readonly LineNote[]) =>
-    solveStaying(neck, line, line.map(touchesByPosition), positions.length);
+    solveStaying(line, line.map(touchesByPosition), positions.length);
   // Travel is compared first, so a line that can be played without any is never better played with some.
   const solve = (line: readonly LineNote[]) =>
     stay(line) ?? solveMoving(neck, line, line.map(touchesByPosition), positions);
@@ -90,7 +90,6 @@ function touchesIn(position: HandPosition, options: readonly Option[]): readonly
 
 /** The cheapest line that never moves the hand. */
 function solveStaying(
-  neck: Neck,
   line: readonly LineNote[],
   layers: readonly (readonly (readonly Touch[])[])[],
   positionCount: number,
@@ -100,7 +99,7 @@ function solveStaying(
     let arrivals: readonly Arrival[] | undefined;
     for (let step = 0; step < layers.length; step += 1) {
       const touches = layers[step]?.[at] as readonly Touch[];
-      arrivals = arrive(neck, arrivals, touches, (line[step] as LineNote).holdsHand);
+      arrivals = arrive(arrivals, touches, (line[step] as LineNote).holdsHand);
       if (arrivals.length === 0) break;
     }
     for (const arrival of arrivals ?? []) if (!best || arrival.cost < best.cost) best = arrival;
@@ -121,7 +120,7 @@ function solveMoving(
     const arrivals: readonly Arrival[][] = positions.map(() => []);
     for (const [at, touches] of layer.entries()) {
       if (before === undefined) {
-        arrivals[at]?.push(...arrive(neck, undefined, touches, holdsHand));
+        arrivals[at]?.push(...arrive(undefined, touches, holdsHand));
         continue;
       }
       const costs = travel[at] as readonly number[];
@@ -131,7 +130,7 @@ function solveMoving(
           const move = costs[from] as number;
           if (move === Number.POSITIVE_INFINITY || (holdsHand && from !== at)) continue;
           for (const arrival of before[from] as readonly Arrival[]) {
-            const cost = arrival.cost + move + costOfChange(neck, arrival.touch, touch, holdsHand);
+            const cost = arrival.cost + move + costOfChange(arrival.touch, touch, holdsHand);
             if (cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = { touch, cost, previous: arrival };
           }
         }
@@ -148,7 +147,6 @@ function solveMoving(
 
 /** The cheapest arrival at each touch from arrivals in the same hand position; at a line's start, the touches themselves. */
 function arrive(
-  neck: Neck,
   before: readonly Arrival[] | undefined,
   touches: readonly Touch[],
   holdsHand: boolean,
@@ -163,7 +161,7 @@ function arrive(
     let least = Number.POSITIVE_INFINITY;
     let previous: Arrival | undefined;
     for (const arrival of before) {
-      const cost = arrival.cost + costOfChange(neck, arrival.touch, touch, holdsHand);
+      const cost = arrival.cost + costOfChange(arrival.touch, touch, holdsHand);
       if (cost < least) {
         least = cost;
         previous = arrival;
@@ -187,20 +185,19 @@ function trace(last: Arrival): Solution {
  */
 function moveBetween(neck: Neck, from: HandPosition, to: HandPosition): PackedCost {
   if (from === to) return 0;
-  return from.indexSlot === to.indexSlot ? Number.POSITIVE_INFINITY : travelBetween(neck, from, to);
+  return from.indexSlot === to.indexSlot ? Number.POSITIVE_INFINITY : shiftBetween(neck, from, to);
 }
 
-function travelBetween(neck: Neck, from: HandPosition, to: HandPosition): PackedCost {
-  return packTravel(Math.abs(tenthsMm(neck, from.indexSlot) - tenthsMm(neck, to.indexSlot)));
+function shiftBetween(neck: Neck, from: HandPosition, to: HandPosition): PackedCost {
+  return packShift(Math.abs(tenthsMm(neck, from.indexSlot) - tenthsMm(neck, to.indexSlot)));
 }
 
-/** What the fingers pay for a change of string, or for one finger sliding along its string to reach beyond its own frets. */
-function costOfChange(neck: Neck, from: Touch, to: Touch, holdsHand: boolean): PackedCost {
+/** What the fingers pay for a change of string, or for one that slides along its string to reach beyond its own frets. */
+function costOfChange(from: Touch, to: Touch, holdsHand: boolean): PackedCost {
   if (from.string !== to.string) return awkwardnessOf(from, to) * STRING_CHANGE;
   if (from.finger !== to.finger || from.slot === to.slot || from.position !== to.position) return 0;
   if (from.stretchTenthsMm === 0 && to.stretchTenthsMm === 0) return 0;
-  if (holdsHand) return Number.POSITIVE_INFINITY;
-  return packStretch(Math.abs(tenthsMm(neck, from.slot) - tenthsMm(neck, to.slot)));
+  return holdsHand ? Number.POSITIVE_INFINITY : packShift(0);
 }
 
 /** One for a change that skips a string, one for going back a string, one for rolling a finger from string to string. */

@@ -5,7 +5,7 @@
 import type { Neck, NeckString } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
-import { midiOfStep } from './area.ts';
+import { midiOfStep, openSlot } from './area.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
 import { handPositions, spanMm } from './hand.ts';
 import { createSolver, type LineNote, type Option } from './solve.ts';
@@ -88,5 +88,10 @@ function positionsFor(neck: Neck, line: readonly LineNote[], reachMm: number) {
     options.filter(({ isOpen }) => !isOpen).map(({ slot }) => slot),
   );
   if (slots.length === 0) return handPositions(neck, reachMm, 1, 1);
-  return handPositions(neck, reachMm, Math.min(...slots) - 3, Math.max(...slots));
+  return handPositions(
+    neck,
+    reachMm,
+    Math.max(openSlot(neck) + 1, Math.min(...slots) - 3),
+    Math.max(...slots),
+  );
 }

@@ -4,6 +4,7 @@
  * on a short string.
  */
 import { pitchClassOf } from '../pitch/letter.ts';
+import { formatMidi } from '../pitch/pitch.ts';
 import { fail, type Result, succeed } from '../problem.ts';
 import { fretDistanceMm } from './fret.ts';
 import type { HandFrame, Instrument, Tuning } from './instrument.ts';
@@ -53,6 +54,9 @@ export interface NeckOptions {
   readonly frets?: number;
 }
 
+/** The highest note that MIDI 1.0 has a number for. */
+const HIGHEST_MIDI = 127;
+
 /** The most frets a neck may have. */
 export const MOST_FRETS = 36;
 
@@ -70,6 +74,13 @@ export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckO
     return fail('frets', String(frets), `a whole number of frets from ${fewest} to ${MOST_FRETS}`);
   }
   const slots = buildSlots(instrument, frets);
+  if (slots.length < 2) {
+    return fail(
+      'frets',
+      String(frets),
+      `enough for the first fret of this neck, which is number ${instrument.partialFrets?.[0]?.fret}`,
+    );
+  }
   const capoSlot = slots.findIndex((slot) => slot.fret === capoFret);
   if (capoSlot < 0 || capoSlot > slots.length - 2) {
     return fail(
@@ -81,18 +92,21 @@ export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckO
   const strings = tuning.courses.toReversed().map(([principal], at): NeckString => {
     const number = at + 1;
     const short = shortStrings.find((one) => one.string === number);
-    const shortSlot = short
-      ? Math.max(
-          0,
-          slots.findIndex((slot) => slot.fret === short.startsAtFret),
-        )
-      : 0;
+    const shortSlot = short ? slots.findIndex((slot) => slot.fret === short.startsAtFret) : 0;
     const isCapoed = options.capoStrings === undefined || options.capoStrings.includes(number);
     const startSlot = Math.max(shortSlot, isCapoed ? capoSlot : 0);
     const nutMidi = principal.midi - (slots[shortSlot] as FretSlot).semitones;
     const midiBySlot = slots.map((slot, index) => (index < startSlot ? -1 : nutMidi + slot.semitones));
     return { number, startSlot, midiBySlot, openMidi: midiBySlot[startSlot] as number };
   });
+  const highest = Math.max(...strings.flatMap(({ midiBySlot }) => midiBySlot));
+  if (highest > HIGHEST_MIDI) {
+    return fail(
+      'tuning',
+      tuning.name,
+      `open strings whose last fret sounds no higher than ${formatMidi(HIGHEST_MIDI)}`,
+    );
+  }
   return succeed({
     instrument,
     tuning,
