@@ -8,7 +8,7 @@ import { openSlot } from './area.ts';
 import { cautionsFor } from './cautions.ts';
 import type { Fingering, Style } from './fingering.ts';
 import { DEFAULT_REACH_MM } from './hand.ts';
-import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
+import { type AreaSearch, findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
 import { alongString } from './one-string.ts';
 import {
   startingSlots,
@@ -43,6 +43,8 @@ interface Asked {
   readonly reachMm: number;
   readonly fret: number | undefined;
   readonly limit: number;
+  /** The most octaves that lie under one hand; where a fret was asked for, the fewest frets from there. */
+  readonly prefer: AreaSearch['prefer'];
 }
 
 interface Found {
@@ -57,6 +59,7 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
     reachMm: options.reachMm ?? DEFAULT_REACH_MM,
     fret: options.fret,
     limit: Math.max(1, options.limit ?? 5),
+    prefer: options.fret === undefined ? 'most-octaves' : 'fewest-frets',
   };
   const { fingerings, reason } = findIn(style, neck, scale, asked);
   if (fingerings.length > 0) return { style, fingerings, cautions: cautionsFor(widest(fingerings)) };
@@ -90,11 +93,12 @@ function findIn(style: Style, neck: Neck, scale: Scale, asked: Asked): Found {
   }
 }
 
-function inPosition(neck: Neck, scale: Scale, { reachMm, fret, limit }: Asked): Found {
+function inPosition(neck: Neck, scale: Scale, { reachMm, fret, limit, prefer }: Asked): Found {
   const fromSlot = fret === undefined ? undefined : slotAtOrAbove(neck, fret);
   const areas = findSharedAreas(neck, [scale], {
     reachMm,
     limit,
+    prefer,
     ...(fromSlot !== undefined && { fromSlot }),
   });
   const fingerings = areas.flatMap((area) => area.fingerings);

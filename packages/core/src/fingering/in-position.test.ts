@@ -5,7 +5,7 @@ import { modesFrom } from '../relation/relatives.ts';
 import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
 
 const { guitar, bass } = INSTRUMENTS;
-const anywhere = { reachMm: 120, limit: 40 };
+const anywhere = { reachMm: 120, limit: 40, prefer: 'fewest-frets' } as const;
 
 describe('an area', () => {
   // In standard tuning every major scale fits a window of five frets; the frets of the guitar, computed.
@@ -45,7 +45,7 @@ describe('an area', () => {
   test('grows, or the hand travels, where the hand is small', () => {
     const scale = scaleOf('G', STEPS.phrygian);
     const reach = (reachMm: number) =>
-      findSharedAreas(neckOf(bass), [scale], { reachMm, limit: 1, fromSlot: 1 })[0];
+      findSharedAreas(neckOf(bass), [scale], { ...anywhere, reachMm, limit: 1, fromSlot: 1 })[0];
     const [wide] = reach(200)?.fingerings ?? [];
     const [small] = reach(60)?.fingerings ?? [];
     expect(wide?.cost.travelMm).toBe(0);

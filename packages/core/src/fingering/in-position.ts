@@ -30,17 +30,21 @@ export interface AreaSearch {
   readonly fromSlot?: number;
   /** How many answers to give at most. */
   readonly limit: number;
+  /** What counts more: to stay within the fewest frets, or to play the most whole octaves. */
+  readonly prefer: 'fewest-frets' | 'most-octaves';
 }
 
 /** Beyond this many frets it is no longer one area. */
 const WIDEST_AREA = 12;
 
+/** More octaves than any neck has. */
+const MOST_OCTAVES = 11;
+
 /**
  * The areas in which all the given scales can be played from the same root note, over the same number of
- * whole octaves, best first: the fewest frets in which the hand need not move; where there is no such
- * area, the fewest frets of all. Among areas of that width, more whole octaves, then the fewest frets
- * beyond the twelfth, then the least opening beyond a comfortable hand, then the least cost, then lower on
- * the neck.
+ * whole octaves, best first: those in which the hand need not move, then by frets and octaves as preferred,
+ * then the fewest frets beyond the twelfth, then the least opening beyond a comfortable hand, then the
+ * least cost, then the lowest on the neck. Answers are alike in frets and octaves.
  * @param scales scales on one root
  */
 export function findSharedAreas(
@@ -48,17 +52,19 @@ export function findSharedAreas(
   scales: readonly Scale[],
   search: AreaSearch,
 ): readonly SharedArea[] {
-  let narrowest: readonly Climb[] = [];
-  for (let width = 2; width <= WIDEST_AREA; width += 1) {
-    // One more than a hand covers: an area that begins at the nut has its open strings for nothing.
-    if (narrowest.length > 0 && width > widestHand(neck) + 1) break;
-    const climbs = climbsOfWidth(neck, scales, width, search);
-    if (climbs.length > 0 && narrowest.length === 0) narrowest = climbs;
-    const still = climbs.flatMap((climb) => finger(neck, scales, climb, search, 'stay'));
-    if (still.length > 0) return answer(neck, scales, still, search);
+  const climbs = everyClimb(neck, scales, search);
+  const groups = groupBy(climbs, ({ octaves, area }) => {
+    const width = area.toSlot - area.fromSlot + 1;
+    const lacking = MOST_OCTAVES - octaves;
+    return search.prefer === 'fewest-frets' ? width * 100 + lacking : lacking * 100 + width;
+  });
+  for (const how of ['stay', 'solve'] as const) {
+    for (const group of groups) {
+      const playable = group.flatMap((climb) => finger(neck, scales, climb, search, how));
+      if (playable.length > 0) return answer(neck, scales, playable, search);
+    }
   }
-  const moving = narrowest.flatMap((climb) => finger(neck, scales, climb, search, 'solve'));
-  return answer(neck, scales, moving, search);
+  return [];
 }
 
 /** A place where every scale can be climbed from one note, before any hand is laid on it. */
@@ -76,18 +82,31 @@ interface Fingered {
   readonly cost: number;
 }
 
-/** The climbs of the most whole octaves in areas of a width. */
-function climbsOfWidth(
-  neck: Neck,
-  scales: readonly Scale[],
-  width: number,
-  { fromSlot }: AreaSearch,
-): readonly Climb[] {
-  const climbs = areasOfWidth(neck, width)
-    .filter((area) => fromSlot === undefined || area.fromSlot === fromSlot)
-    .flatMap((area) => climbIn(neck, scales, area));
-  const most = Math.max(...climbs.map(({ octaves }) => octaves));
-  return climbs.filter(({ octaves }) => octaves === most);
+/**
+ * Climbs in areas as wide as a hand, and one more: an area that begins at the nut has its open strings for
+ * nothing. Where there are none, those in the narrowest areas that have some.
+ */
+function everyClimb(neck: Neck, scales: readonly Scale[], { fromSlot }: AreaSearch): readonly Climb[] {
+  const climbs: Climb[] = [];
+  for (let width = 2; width <= WIDEST_AREA; width += 1) {
+    if (climbs.length > 0 && width > widestHand(neck) + 1) break;
+    for (const area of areasOfWidth(neck, width)) {
+      if (fromSlot === undefined || area.fromSlot === fromSlot) climbs.push(...climbIn(neck, scales, area));
+    }
+  }
+  return climbs;
+}
+
+/** Items that rank alike together, the lowest rank first. */
+function groupBy<T>(items: readonly T[], rankOf: (item: T) => number): readonly (readonly T[])[] {
+  const groups = new Map<number, T[]>();
+  for (const item of items) {
+    const rank = rankOf(item);
+    const group = groups.get(rank);
+    if (group) group.push(item);
+    else groups.set(rank, [item]);
+  }
+  return [...groups].toSorted(([a], [b]) => a - b).map(([, group]) => group);
 }
 
 function climbIn(neck: Neck, scales: readonly Scale[], area: Area): readonly Climb[] {

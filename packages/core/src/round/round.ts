@@ -98,8 +98,9 @@ function fingerTogether(
   const fromSlot = fret === undefined ? undefined : slotAtOrAbove(neck, fret);
   switch (style) {
     case 'position': {
-      const search = { reachMm, limit: 1, ...(fromSlot !== undefined && { fromSlot }) };
-      return findSharedAreas(neck, scales, search)[0]?.fingerings;
+      const search = { reachMm, limit: 1, prefer: 'fewest-frets' as const };
+      const from = fromSlot === undefined ? {} : { fromSlot };
+      return findSharedAreas(neck, scales, { ...search, ...from })[0]?.fingerings;
     }
     case 'three-per-string':
       return threePerStringTogether(neck, scales, reachMm, fromSlot);
