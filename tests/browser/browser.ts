@@ -5,7 +5,13 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import chromium from '@sparticuz/chromium';
 import { invariant } from '@stillroot/core';
-import { type Browser, type BrowserContext, type BrowserContextOptions, type Page, chromium as playwright } from 'playwright-core';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+  chromium as playwright,
+} from 'playwright-core';
 import { type Served, serve } from '../api/server.ts';
 
 /** The built site. */
@@ -27,7 +33,10 @@ export const PAGE_KINDS: readonly (readonly [string, string])[] = [
   ['family', '/families/harmonic-minor/'],
   ['modes', '/modes/'],
   ['mode', '/modes/phrygian-dominant/'],
-  ['mode without a trade name', '/modes/lydian-quadruplesharp2-triplesharp3-triplesharp4-doublesharp5-sharp6/'],
+  [
+    'mode without a trade name',
+    '/modes/lydian-quadruplesharp2-triplesharp3-triplesharp4-doublesharp5-sharp6/',
+  ],
   ['mode on a root', '/modes/dorian-sharp4/a/'],
   ['mode on a root with double flats', '/modes/locrian-b4-bb7/a-flat/'],
   ['rounds', '/rounds/'],

@@ -16,7 +16,8 @@ const ROUND = '/rounds/harmonic-minor/d/';
 const query = (page: Page): Record<string, string> => Object.fromEntries(new URL(page.url()).searchParams);
 
 /** The names of the open strings beside the first neck, string 1 first. */
-const openNames = (page: Page): Promise<string[]> => page.locator('.picture svg.neck').first().locator('text.open').allTextContents();
+const openNames = (page: Page): Promise<string[]> =>
+  page.locator('.picture svg.neck[role=img]').first().locator('text.open').allTextContents();
 
 async function openChooser(page: Page): Promise<void> {
   const isOpen = await page.locator('details.chooser').first().getAttribute('open');
@@ -30,40 +31,56 @@ describe('a bassist', () => {
     expect(await openNames(page)).toEqual(['E4', 'B3', 'G3', 'D3', 'A2', 'E2']);
     await openChooser(page);
     await page.locator('#choose-instrument').selectOption('bass-4');
-    await page.waitForFunction(() => document.querySelectorAll('.picture svg.neck')[0]?.querySelectorAll('text.open').length === 4);
+    await page.waitForFunction(
+      () =>
+        document.querySelectorAll('.picture svg.neck[role=img]')[0]?.querySelectorAll('text.open').length ===
+        4,
+    );
     await page.locator('#choose-tunings').selectOption('drop-d');
     await page.waitForFunction(() => location.search.includes('drop-d'));
     expect(query(page)).toEqual({ instrument: 'bass-4', tuning: 'drop-d' });
     expect(await openNames(page)).toEqual(['G2', 'D2', 'A1', 'D1']);
-    expect(await page.locator('.picture svg.neck').count()).toBe(7);
+    expect(await page.locator('.picture svg.neck[role=img]').count()).toBe(7);
   });
 
   test('opens that address elsewhere and sees the same, fret for fret as the API has it', async () => {
     const address = `${ROUND}?instrument=bass-4&tuning=drop-d`;
     const page = await stage.open(address);
-    await page.waitForFunction(() => document.querySelector('.picture svg.neck')?.querySelectorAll('text.open').length === 4);
+    await page.waitForFunction(
+      () => document.querySelector('.picture svg.neck[role=img]')?.querySelectorAll('text.open').length === 4,
+    );
     const { body } = await ask<{ area: { from: number; to: number } }>(
       stage.origin,
       '/v1/rounds/harmonic-minor/D?instrument=bass-4&tuning=drop-d',
     );
-    const frets = await page.locator('.picture svg.neck').first().locator('text.number').allTextContents();
+    const frets = await page
+      .locator('.picture svg.neck[role=img]')
+      .first()
+      .locator('text.number')
+      .allTextContents();
     expect([frets.at(0), frets.at(-1)]).toEqual([String(Math.max(1, body.area.from)), String(body.area.to)]);
   });
 
   test('stays a bassist when following a link', async () => {
     const page = await stage.open(`${ROUND}?instrument=bass-4&tuning=drop-d`);
-    await page.waitForFunction(() => document.querySelector('.picture svg.neck')?.querySelectorAll('text.open').length === 4);
+    await page.waitForFunction(
+      () => document.querySelector('.picture svg.neck[role=img]')?.querySelectorAll('text.open').length === 4,
+    );
     await page.locator('main a[href*="/modes/"]').first().click();
     await page.waitForLoadState('load');
     expect(query(page)).toEqual({ instrument: 'bass-4', tuning: 'drop-d' });
-    await page.waitForFunction(() => document.querySelector('svg.neck')?.querySelectorAll('text.open').length === 4);
+    await page.waitForFunction(
+      () => document.querySelector('svg.neck[role=img]')?.querySelectorAll('text.open').length === 4,
+    );
   });
 });
 
 describe('a tuning typed by hand', () => {
   test('is drawn, and stands in the address', async () => {
     const page = await stage.open(`${ROUND}?tuning=B1-E2-A2-D3-G3-B3-E4`);
-    await page.waitForFunction(() => document.querySelector('.picture svg.neck')?.querySelectorAll('text.open').length === 7);
+    await page.waitForFunction(
+      () => document.querySelector('.picture svg.neck[role=img]')?.querySelectorAll('text.open').length === 7,
+    );
     expect(await openNames(page)).toEqual(['E4', 'B3', 'G3', 'D3', 'A2', 'E2', 'B1']);
   });
 
@@ -71,7 +88,7 @@ describe('a tuning typed by hand', () => {
     const page = await stage.open(`${ROUND}?tuning=H9-E2`);
     await page.waitForFunction(() => (document.querySelector('#problem-tuning')?.textContent ?? '') !== '');
     expect(await page.locator('#problem-tuning').textContent()).toContain('a note and its octave');
-    expect(await page.locator('.picture svg.neck').count()).toBe(7);
+    expect(await page.locator('.picture svg.neck[role=img]').count()).toBe(7);
   });
 });
 
@@ -80,17 +97,18 @@ describe('other choices', () => {
     const right = await stage.open('/modes/dorian/a/');
     const left = await stage.open('/modes/dorian/a/?hand=left');
     await left.waitForFunction(() => {
-      const [first, second] = document.querySelectorAll('svg.neck text.number');
+      const [first, second] = document.querySelectorAll('svg.neck[role=img] text.number');
       return Number(first?.getAttribute('x')) > Number(second?.getAttribute('x'));
     });
-    const labels = (page: Page) => page.locator('svg.neck').first().locator('.mark text').allTextContents();
+    const labels = (page: Page) =>
+      page.locator('svg.neck[role=img]').first().locator('.mark text').allTextContents();
     expect(await labels(left)).toEqual(await labels(right));
   });
 
   test('what cannot be played is said with the nearest that can', async () => {
     const page = await stage.open('/modes/ionian/f/?instrument=bass-4&style=three-per-string&fret=1');
-    await page.waitForFunction(() => document.body.innerText.includes('168.2'));
-    expect(await page.locator('main').innerText()).toContain('120 mm');
+    await page.waitForFunction(() => document.body.textContent.includes('168.2'));
+    expect(await page.locator('main').textContent()).toContain('120 mm');
   });
 
   test('a corrupted memory of last time is ignored', async () => {
@@ -102,14 +120,16 @@ describe('other choices', () => {
     const failures: string[] = [];
     page.on('pageerror', (error) => failures.push(String(error)));
     await page.goto(stage.origin + ROUND);
-    expect(await page.locator('.picture svg.neck').count()).toBe(7);
+    expect(await page.locator('.picture svg.neck[role=img]').count()).toBe(7);
     expect(failures).toEqual([]);
   });
 
   test('nonsense in the address is taken as not chosen', async () => {
-    const page = await stage.open(`${ROUND}?instrument=%3Cscript%3E&fret=NaN&reach=-1&order=__proto__&capo=1e9`);
+    const page = await stage.open(
+      `${ROUND}?instrument=%3Cscript%3E&fret=NaN&reach=-1&order=__proto__&capo=1e9`,
+    );
     await page.waitForLoadState('networkidle');
-    expect(await page.locator('.picture svg.neck').count()).toBe(7);
+    expect(await page.locator('.picture svg.neck[role=img]').count()).toBe(7);
   });
 });
 
@@ -120,7 +140,7 @@ describe('without a script', () => {
     await page.locator('#choose-root').selectOption('e');
     await page.locator('form.chooser-form button[type=submit]').click();
     expect(new URL(page.url()).pathname).toBe('/rounds/melodic-minor/e/');
-    expect(await page.locator('svg.neck').count()).toBe(7);
+    expect(await page.locator('svg.neck[role=img]').count()).toBe(7);
   });
 
   test('a round links to its picture on other instruments', async () => {

@@ -53,9 +53,9 @@ describe.each(PAGE_KINDS)('%s at %s', (_kind, path) => {
   test('says the same without a script', async () => {
     const withScript = await stage.open(path);
     const without = await stage.open(path, { javaScriptEnabled: false });
-    const text = await without.locator('main').innerText();
+    const text = (await without.locator('main').textContent()) ?? '';
     expect(text.length).toBeGreaterThan(80);
-    expect(await without.locator('h1').innerText()).toBe(await withScript.locator('h1').innerText());
+    expect(await without.locator('h1').textContent()).toBe(await withScript.locator('h1').textContent());
   });
 });
 

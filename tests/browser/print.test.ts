@@ -26,5 +26,5 @@ test('the chooser and the navigation are not printed', async () => {
   await page.emulateMedia({ media: 'print' });
   expect(await page.locator('details.chooser').isVisible()).toBe(false);
   expect(await page.locator('header nav').isVisible()).toBe(false);
-  expect(await page.locator('svg.neck').first().isVisible()).toBe(true);
+  expect(await page.locator('svg.neck[role=img]').first().isVisible()).toBe(true);
 });

@@ -29,7 +29,9 @@ export function expectSound(question: Question, scale: Scale, style: Style, fing
   if (style === 'three-per-string') expectThrees(question, fingering);
   if (style === 'one-string') expect(new Set(notes.map(({ string }) => string)).size).toBe(1);
   const { travelMm, shifts, stretchMm, stringChanges } = fingering.cost;
-  expect([travelMm, shifts, stretchMm, stringChanges].every((one) => one >= 0 && Number.isFinite(one))).toBe(true);
+  expect([travelMm, shifts, stretchMm, stringChanges].every((one) => one >= 0 && Number.isFinite(one))).toBe(
+    true,
+  );
   if (travelMm === 0) expect(reachMm).toBeCloseTo(spanMm(question, fingering), 1);
 }
 

@@ -1,0 +1,59 @@
+/**
+ * What the page of a mode without a root says.
+ */
+import { type FamilyEntry, familyEntryOf, type ModeEntry } from '@stillroot/catalog';
+import {
+  EVERYDAY_ROOTS,
+  invariant,
+  type Mode,
+  type Neighbour,
+  neighboursOf,
+  parseRoot,
+  type Root,
+  type Scale,
+  spell,
+} from '@stillroot/core';
+import { baseWords } from '../words/degrees.ts';
+import { signs } from '../words/signs.ts';
+import { baseModeOf, type Parallel, parallelsOf } from './scale-page.ts';
+
+/** Everything on the page. */
+export interface ModePage {
+  readonly mode: Mode;
+  readonly name: string;
+  readonly systematicName: string;
+  /** What it is in words, from its base. */
+  readonly inWords: string;
+  readonly base: Mode;
+  readonly family: FamilyEntry;
+  readonly neighbours: readonly Neighbour[];
+  readonly parallels: readonly Parallel[];
+  readonly onA: Scale;
+  readonly roots: readonly Root[];
+}
+
+/** The root that examples stand on. */
+export const EXAMPLE_ROOT: Root = exampleRoot();
+
+/** Gathers the page. */
+export function modePage({ mode, name }: ModeEntry): ModePage {
+  const family = familyEntryOf(mode);
+  return {
+    mode,
+    name: signs(name),
+    systematicName: signs(mode.systematicName),
+    inWords: baseWords(mode.base, mode.alterations),
+    base: baseModeOf(mode),
+    family,
+    neighbours: neighboursOf(mode),
+    parallels: parallelsOf(mode, family),
+    onA: spell(mode, EXAMPLE_ROOT),
+    roots: EVERYDAY_ROOTS,
+  };
+}
+
+function exampleRoot(): Root {
+  const root = parseRoot('A');
+  invariant(root.ok, 'A is a root');
+  return root.value;
+}

@@ -1,0 +1,37 @@
+/**
+ * A mode as a strip: its degrees on the twelve semitones of an octave, its steps underneath.
+ */
+import type { Mode } from '@stillroot/core';
+import { toneOf } from '@stillroot/notation';
+import { glyphMark } from './glyph.ts';
+
+const SEMITONE = 31;
+const LEFT = 20;
+const MIDDLE = 19;
+const HEIGHT = 52;
+
+/** The strip of a mode as SVG. */
+export function modeStrip(mode: Mode): string {
+  const width = LEFT * 2 + 12 * SEMITONE;
+  const x = (semitone: number): number => LEFT + semitone * SEMITONE;
+  const ticks = Array.from({ length: 13 }, (_, semitone) => `M${x(semitone)} ${MIDDLE - 5}v10`).join('');
+  const ends = [...mode.semitones, 12];
+  const marks = ends.map((semitone, at) => {
+    const degree = (at % 7) + 1;
+    const alteration = mode.alterations[degree - 1] ?? 0;
+    const place = ` transform="translate(${x(semitone)} ${MIDDLE})"`;
+    return glyphMark(degree, alteration, degree === 1 ? 'root' : toneOf(alteration), place);
+  });
+  const steps = mode.steps.map((step, at) => {
+    const middle = x((ends[at] ?? 0) + step / 2);
+    return `<text class="number" x="${middle}" y="${HEIGHT - 5}">${step}</text>`;
+  });
+  return (
+    `<svg class="neck strip" viewBox="0 0 ${width} ${HEIGHT}" width="${width}" height="${HEIGHT}" role="img" aria-label="Degrees ${degreesOf(mode)}; steps ${mode.steps.join(' ')}">` +
+    `<path class="fret" d="M${LEFT} ${MIDDLE}H${x(12)}${ticks}"/>${marks.join('')}${steps.join('')}</svg>`
+  );
+}
+
+function degreesOf({ semitones }: Mode): string {
+  return `on semitones ${semitones.join(' ')}`;
+}
