@@ -50,11 +50,15 @@ test('no link or anchor of any page leads nowhere', () => {
     [...files].filter((file) => file.endsWith('.html')).map((file) => [file, linksOf(file)] as const),
   );
   const broken = new Set<string>();
+  // Thousands of pages point at the same places; an absolute address means the same on all of them.
+  const known = new Map<string, boolean>();
   let count = 0;
   for (const [file, { targets }] of pages) {
     for (const target of targets) {
       count += 1;
-      if (!leadsSomewhere(target, file, pages)) broken.add(`${file} -> ${target}`);
+      const isFine = known.get(target) ?? leadsSomewhere(target, file, pages);
+      if (target.startsWith('/')) known.set(target, isFine);
+      if (!isFine) broken.add(`${file} -> ${target}`);
     }
   }
   expect(pages.size).toBeGreaterThan(9000);
