@@ -52,16 +52,15 @@ export function spell(mode: Mode, root: Root): Scale {
 
 /** As {@link spell}, without looking anything up. Plain loops: 9,702 of these are the cost of a cold start. */
 export function spellAnew(mode: Mode, root: Root): Scale {
-  const { alterations, semitones } = mode;
+  const { alterations } = mode;
   const major = MAJOR_ALTERATIONS[root.letterIndex] as readonly number[];
   const notes: string[] = new Array(7);
-  const pitchClasses: number[] = new Array(7);
+  const pitchClasses = pitchClassesOn(mode, root.pitchClass);
   let isReadable = true;
   for (let at = 0; at < 7; at += 1) {
     const alteration = root.alteration + (alterations[at] as number) + (major[at] as number);
     if (alteration > WIDEST_WRITTEN || alteration < -WIDEST_WRITTEN) isReadable = false;
     notes[at] = formatNote((root.letterIndex + at) % 7, alteration);
-    pitchClasses[at] = (root.pitchClass + (semitones[at] as number)) % 12;
   }
   return {
     mode,
@@ -70,6 +69,19 @@ export function spellAnew(mode: Mode, root: Root): Scale {
     readable: isReadable ? notes : readableNotes(mode, root, pitchClasses),
     pitchClasses,
   };
+}
+
+const pitchClassLists: (readonly number[] | undefined)[] = new Array(UNIVERSE.modes.length * 12);
+
+/** The pitch classes of a mode above a pitch class; enharmonic twins share one list. */
+function pitchClassesOn(mode: Mode, pitchClass: number): readonly number[] {
+  const index = mode.index * 12 + pitchClass;
+  const known = pitchClassLists[index];
+  if (known) return known;
+  const list: number[] = new Array(7);
+  for (let at = 0; at < 7; at += 1) list[at] = (pitchClass + (mode.semitones[at] as number)) % 12;
+  pitchClassLists[index] = list;
+  return list;
 }
 
 /** Whether the strict spelling of a scale needs more than a double accidental. */
@@ -129,7 +141,7 @@ function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]):
     let letters = fixedLetters;
     for (let bit = 0; bit < blackDegrees.length; bit += 1) {
       const below = letterAtOrBelow(pitchClasses[blackDegrees[bit] as number] as number);
-      letters |= 1 << (choice & (1 << bit) ? below : below + 1);
+      letters |= choice & (1 << bit) ? 1 << below : 2 << below;
     }
     const rank = (7 - sizeOf(letters)) * 10 + sizeOf(choice ^ leaning);
     if (rank < fewest) {

@@ -13,15 +13,13 @@ export function setOf(pitchClasses: readonly number[]): PitchClassSet {
   return set;
 }
 
+/** How many members every set of twelve has, counted once. */
+const SIZES: Uint8Array = new Uint8Array(1 << 12);
+for (let set = 1; set < SIZES.length; set += 1) SIZES[set] = (SIZES[set >> 1] as number) + (set & 1);
+
 /** How many members a set has. */
 export function sizeOf(set: PitchClassSet): number {
-  let bits = set;
-  let count = 0;
-  while (bits > 0) {
-    bits &= bits - 1;
-    count += 1;
-  }
-  return count;
+  return SIZES[set] as number;
 }
 
 /** How many pitch classes two sets have in common. */

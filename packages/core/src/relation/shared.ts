@@ -38,13 +38,14 @@ let placements: readonly Placement[] | undefined;
 
 /** All 462 × 12 placements. Built the first time they are asked for. */
 export function everyPlacement(): readonly Placement[] {
-  placements ??= UNIVERSE.modes.flatMap((mode) => {
+  if (placements) return placements;
+  const found: Placement[] = [];
+  for (const mode of UNIVERSE.modes) {
     const onC = setOf(mode.semitones);
-    return Array.from({ length: 12 }, (_, pitchClass) => ({
-      mode,
-      pitchClass,
-      set: transpose(onC, pitchClass),
-    }));
-  });
-  return placements;
+    for (let pitchClass = 0; pitchClass < 12; pitchClass += 1) {
+      found.push({ mode, pitchClass, set: transpose(onC, pitchClass) });
+    }
+  }
+  placements = found;
+  return found;
 }
