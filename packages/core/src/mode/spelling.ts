@@ -135,15 +135,19 @@ function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]):
     if ((mode.alterations[at] as number) > 0) leaning |= 1 << blackDegrees.length;
     blackDegrees.push(at);
   }
-  let chosen = 0;
+  // No choice can use more letters than there are notes, nor turn fewer than one once the leaning is left.
+  const fewestRepeats = 7 - Math.min(7, sizeOf(fixedLetters) + blackDegrees.length);
+  let chosen = leaning;
   let fewest = Number.POSITIVE_INFINITY;
-  for (let choice = 0; choice < 1 << blackDegrees.length; choice += 1) {
+  for (let turned = 0; turned < 1 << blackDegrees.length; turned += 1) {
+    if (fewest <= fewestRepeats * 10 + 1) break;
+    const choice = turned ^ leaning;
     let letters = fixedLetters;
     for (let bit = 0; bit < blackDegrees.length; bit += 1) {
       const below = letterAtOrBelow(pitchClasses[blackDegrees[bit] as number] as number);
       letters |= choice & (1 << bit) ? 1 << below : 2 << below;
     }
-    const rank = (7 - sizeOf(letters)) * 10 + sizeOf(choice ^ leaning);
+    const rank = (7 - sizeOf(letters)) * 10 + sizeOf(turned);
     if (rank < fewest) {
       fewest = rank;
       chosen = choice;
