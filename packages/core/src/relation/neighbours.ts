@@ -71,7 +71,7 @@ function findNeighbours(mode: Mode): readonly Neighbour[] {
   const neighbours: Neighbour[] = [];
   for (let degree = 2; degree <= 7; degree += 1) {
     const semitone = mode.semitones[degree - 1] as number;
-    for (const by of [-1, 1]) {
+    for (let by = -1; by <= 1; by += 2) {
       const to = semitone + by;
       if (to > 11 || here & (1 << to)) continue;
       const found = UNIVERSE.modesBySet.get(here ^ (1 << semitone) ^ (1 << to)) as Mode;
