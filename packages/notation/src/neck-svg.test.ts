@@ -1,41 +1,9 @@
-import {
-  buildNeck,
-  type Fingering,
-  fingeringsOf,
-  type Instrument,
-  type Neck,
-  type NeckOptions,
-  parseRoot,
-  parseTuning,
-  placesOn,
-  type Result,
-  type Scale,
-  spell,
-  UNIVERSE,
-} from '@stillroot/core';
+import { type Fingering, fingeringsOf, type Neck, placesOn, type Scale } from '@stillroot/core';
 import { XMLParser } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
 import { drawFingering, drawFretboard, type NeckDrawing } from './drawing.ts';
+import { neckOf, scaleOf } from './given.ts';
 import { neckSvg } from './neck-svg.ts';
-
-function valueIn<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.problem.expected);
-  return result.value;
-}
-
-/** Scale lengths and open strings of the necks here are common practice (no one source). */
-function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueIn(parseTuning(open))] as const;
-  const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
-  const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueIn(buildNeck(instrument, tunings[0], options));
-}
-
-function scaleOf(root: string, steps: string): Scale {
-  const mode = UNIVERSE.modesById.get(steps);
-  if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueIn(parseRoot(root)));
-}
 
 function fingeringAt(neck: Neck, scale: Scale, fret: number): Fingering {
   const [best] = fingeringsOf(neck, scale, { fret, limit: 1 }).fingerings;

@@ -1,40 +1,10 @@
-import {
-  buildNeck,
-  fingeringsOf,
-  type Instrument,
-  type Neck,
-  type NeckOptions,
-  parseRoot,
-  parseTuning,
-  type Result,
-  type Scale,
-  spell,
-  UNIVERSE,
-} from '@stillroot/core';
+import { fingeringsOf } from '@stillroot/core';
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
 import { drawFingering, drawFretboard, type NeckDrawing } from './drawing.ts';
+import { neckOf, scaleOf } from './given.ts';
 import { escapeXml, neckSvg } from './neck-svg.ts';
 import { sheetSvg } from './sheet-svg.ts';
-
-function valueIn<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.problem.expected);
-  return result.value;
-}
-
-/** Scale lengths and open strings of the necks here are common practice (no one source). */
-function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueIn(parseTuning(open))] as const;
-  const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
-  const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueIn(buildNeck(instrument, tunings[0], options));
-}
-
-function scaleOf(root: string, steps: string): Scale {
-  const mode = UNIVERSE.modesById.get(steps);
-  if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueIn(parseRoot(root)));
-}
 
 const guitar = neckOf('E2-A2-D3-G3-B3-E4');
 const banjo = neckOf('G4-D3-G3-B3-D4', { shortStrings: [{ string: 5, startsAtFret: 5 }] });

@@ -1,40 +1,14 @@
 import {
-  buildNeck,
   type Fingering,
   type FingeringOptions,
   fingeringsOf,
-  type Instrument,
   type Neck,
-  type NeckOptions,
-  parseRoot,
-  parseTuning,
   placesOn,
-  type Result,
   type Scale,
-  spell,
-  UNIVERSE,
 } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
+import { neckOf, scaleOf } from './given.ts';
 import { fingeringSummary, fingeringText, fretboardText } from './text.ts';
-
-function valueIn<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(result.problem.expected);
-  return result.value;
-}
-
-/** Scale lengths and open strings of the necks here are common practice (no one source). */
-function neckOf(open: string, rest: Partial<Instrument> = {}, options: NeckOptions = {}): Neck {
-  const tunings = [valueIn(parseTuning(open))] as const;
-  const size = { scaleLengthMm: 648, frets: 22, shortStrings: [], handFrame: 'one-finger-per-fret' } as const;
-  const instrument: Instrument = { id: 'neck', name: 'neck', aliases: [], ...size, ...rest, tunings };
-  return valueIn(buildNeck(instrument, tunings[0], options));
-}
-
-function scaleOf(root: string, steps: string): Scale {
-  const mode = UNIVERSE.modesById.get(steps);
-  if (mode === undefined) throw new Error(`no mode ${steps}`);
-  return spell(mode, valueIn(parseRoot(root)));
-}
 
 function fingeringOf(neck: Neck, scale: Scale, options: FingeringOptions = {}): Fingering {
   const [best] = fingeringsOf(neck, scale, { ...options, limit: 1 }).fingerings;
