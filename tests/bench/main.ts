@@ -91,24 +91,26 @@ for (const mode of core.UNIVERSE.modes) {
   core.neighboursOf(mode);
   core.relativeScales(core.spell(mode, rootA));
 }
-core.everyPlacement();
+core.placementSets();
 const done = performance.now();
 console.log(JSON.stringify([loaded - begun, spelled - loaded, done - spelled, done - begun]));
 `,
   );
-  const runs = Array.from(
-    { length: 15 },
-    () =>
-      JSON.parse(
-        execFileSync(process.execPath, [YOUNG_GENERATION, script], { encoding: 'utf8' }),
-      ) as number[],
+  console.log('\nThe universe from nothing, 15 fresh processes each way, median');
+  console.log(
+    `  ${'loaded'.padStart(31)}${'spelled'.padStart(11)}${'related'.padStart(11)}${'in all'.padStart(11)}`,
   );
-  const column = (at: number): string => `${middle(runs.map((run) => run[at] as number)).toFixed(1)} ms`;
-  console.log('\nThe universe from nothing, 15 fresh processes, median');
-  console.log(`  loaded, 462 modes with names   ${column(0)}`);
-  console.log(`  9,702 scales spelled           ${column(1)}`);
-  console.log(`  relations                      ${column(2)}`);
-  console.log(`  in all                         ${column(3)}`);
+  for (const [name, flags] of [
+    ['as served', [YOUNG_GENERATION]],
+    ['without room', []],
+  ] as const) {
+    const runs = Array.from(
+      { length: 15 },
+      () => JSON.parse(execFileSync(process.execPath, [...flags, script], { encoding: 'utf8' })) as number[],
+    );
+    const figures = [0, 1, 2, 3].map((at) => `${middle(runs.map((run) => run[at] as number)).toFixed(1)} ms`);
+    console.log(`  ${name.padEnd(20)}${figures.map((figure) => figure.padStart(11)).join('')}`);
+  }
 }
 
 async function measureRounds(): Promise<void> {

@@ -31,7 +31,7 @@ export function readNote(name: string): ReadNote {
 }
 
 /** The pitch classes of notes separated by spaces. */
-export function pitchClassesOf(notes: string): readonly number[] {
+export function soundsOf(notes: string): readonly number[] {
   return notes.split(' ').map((note) => readNote(note).pitchClass);
 }
 

@@ -1,6 +1,6 @@
 import { seventhsOf, triadsOf } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
-import { pitchClassesOf, readNote } from './by-hand.ts';
+import { readNote, soundsOf } from './by-hand.ts';
 import { scaleOf } from './in-core.ts';
 import { chordedScales, chordSemitones } from './tables/degree-chords.ts';
 
@@ -38,7 +38,7 @@ describe('chords on the degrees, as printed', () => {
       expect(notes[0]).toBe(scale.notes[at]);
       const bottom = readNote(notes[0] ?? '');
       expect(notes.map((note) => (readNote(note).letter - bottom.letter + 7) % 7)).toEqual([0, 2, 4, 6]);
-      const above = pitchClassesOf(notes.join(' ')).map((one) => (one - bottom.pitchClass + 12) % 12);
+      const above = soundsOf(notes.join(' ')).map((one) => (one - bottom.pitchClass + 12) % 12);
       expect(above).toEqual(semitones);
     }
   });

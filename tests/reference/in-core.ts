@@ -6,6 +6,7 @@ import {
   type Pitch,
   parsePitch,
   parseRoot,
+  placementSets,
   type Result,
   type Root,
   type Scale,
@@ -13,6 +14,15 @@ import {
   UNIVERSE,
 } from '@stillroot/core';
 import { semitonesOfFormula, stepsOf } from './by-hand.ts';
+
+/** Every mode on every pitch class, with the set of pitch classes that core says it holds there. */
+export const everyPlacement = UNIVERSE.modes.flatMap((mode) =>
+  Array.from({ length: 12 }, (_, pitchClass) => ({
+    mode,
+    pitchClass,
+    set: placementSets()[mode.index * 12 + pitchClass] as number,
+  })),
+);
 
 /** The mode with these steps; throws where core has none. */
 export function modeBySteps(steps: string): Mode {

@@ -1,7 +1,7 @@
-import { everyPlacement, kindestRootOf, needsReadable, spell, UNIVERSE } from '@stillroot/core';
+import { kindestRootOf, needsReadable, spell, UNIVERSE } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
 import { everySevenNotes, readNote, stepsOf } from './by-hand.ts';
-import { modeBySteps } from './in-core.ts';
+import { everyPlacement, modeBySteps } from './in-core.ts';
 
 /** The size of the accidental that brings a letter to a pitch class, found by trying the small ones first. */
 function accidentalSize(letter: string, pitchClass: number): number {
@@ -49,7 +49,7 @@ describe('the universe of seven-note modes', () => {
   });
 
   test('has 12 places for every mode', () => {
-    const places = everyPlacement().map(({ mode, pitchClass }) => `${mode.id} on ${pitchClass}`);
+    const places = everyPlacement.map(({ mode, pitchClass }) => `${mode.id} on ${pitchClass}`);
     expect(new Set(places).size).toBe(462 * 12);
   });
 });
@@ -62,7 +62,7 @@ describe('scales beyond a double accidental', () => {
   });
 
   test('are the same ones in core, from the kindest root', () => {
-    const inCore = everyPlacement()
+    const inCore = everyPlacement
       .filter(({ mode, pitchClass }) => needsReadable(spell(mode, kindestRootOf(mode, pitchClass))))
       .map(({ mode, pitchClass }) => `${mode.id} on ${pitchClass}`);
     expect(inCore.toSorted()).toEqual(byTrying.toSorted());

@@ -48,7 +48,15 @@ export {
   movedDegrees,
 } from './mode/base.ts';
 export { formatDegree, formatNamedDegree } from './mode/formula.ts';
-export { kindestRoot, kindestRootOf, needsReadable, type Scale, spell, spellAnew } from './mode/spelling.ts';
+export {
+  kindestRoot,
+  kindestRootOf,
+  needsReadable,
+  pitchClassesOf,
+  type Scale,
+  spell,
+  spellAnew,
+} from './mode/spelling.ts';
 export {
   buildUniverse,
   type Family,
@@ -67,6 +75,6 @@ export { EVERYDAY_ROOTS, parseRoot, ROOTS, ROOTS_BY_PITCH_CLASS, type Root } fro
 export { fail, invariant, type Problem, type Result, succeed } from './problem.ts';
 export { type Neighbour, neighboursOf, type RouteStep, routeBetween } from './relation/neighbours.ts';
 export { degreeIn, familyOf, modesFrom, parentScale, relativeScales } from './relation/relatives.ts';
-export { everyPlacement, type Placement, type SharedScale, sharedScales } from './relation/shared.ts';
+export { placementSets, type SharedScale, sharedScales } from './relation/shared.ts';
 export { ORDERS, type Order, orderModes } from './round/order.ts';
 export { type Round, type RoundMode, type RoundOptions, roundOf } from './round/round.ts';

@@ -13,6 +13,7 @@ import {
   type NoteName,
   neighboursOf,
   parentScale,
+  pitchClassesOf,
   pitchClassOfNote,
   type Root,
   relativeScales,
@@ -84,7 +85,7 @@ export function compare(a: ModeEntry, b: ModeEntry, root: Root) {
     })),
     moved: movedDegrees(a.mode.semitones, b.mode.semitones),
     distance: distanceBetween(a.mode.semitones, b.mode.semitones),
-    shared: commonCount(setOf(one.pitchClasses), setOf(other.pitchClasses)),
+    shared: commonCount(setOf(pitchClassesOf(one)), setOf(pitchClassesOf(other))),
   };
 }
 

@@ -8,6 +8,7 @@ import {
   type Mode,
   type MovedDegree,
   movedDegrees,
+  pitchClassesOf,
   pitchClassOf,
   type Scale,
   setOf,
@@ -38,7 +39,7 @@ export function scalesSharingSix(scale: Scale): readonly Scale[] {
 
 /** How many pitch classes two scales have in common. */
 export function notesInCommon(a: Scale, b: Scale): number {
-  return commonCount(setOf(a.pitchClasses), setOf(b.pitchClasses));
+  return commonCount(setOf(pitchClassesOf(a)), setOf(pitchClassesOf(b)));
 }
 
 /** What moves between two modes on the same root. */

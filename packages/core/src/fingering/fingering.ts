@@ -3,7 +3,7 @@
  * the hand opens, and what it costs.
  */
 import { fretNumber, type Neck, type NeckString } from '../instrument/neck.ts';
-import type { Scale } from '../mode/spelling.ts';
+import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { type Cost, unpackCost } from './cost.ts';
 import { spanMm } from './hand.ts';
@@ -63,7 +63,7 @@ export function frets(notes: readonly FingeredNote[]): FretRange {
 function describeTouch(neck: Neck, scale: Scale, touch: Touch): FingeredNote {
   const string = neck.strings[touch.string - 1] as NeckString;
   const midi = string.midiBySlot[touch.slot] as number;
-  const at = scale.pitchClasses.indexOf(pitchClassOf(midi));
+  const at = pitchClassesOf(scale).indexOf(pitchClassOf(midi));
   return {
     string: touch.string,
     fret: fretNumber(neck, string, touch.slot),

@@ -3,7 +3,7 @@
  * the reason and the nearest thing that can be played.
  */
 import { type Neck, type NeckString, soundingPitchClasses } from '../instrument/neck.ts';
-import type { Scale } from '../mode/spelling.ts';
+import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { openSlot } from './area.ts';
 import { cautionsFor } from './cautions.ts';
 import type { Fingering, Style } from './fingering.ts';
@@ -76,7 +76,7 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
 /** Says which notes of a scale a neck does not have, or undefined where it has them all. */
 export function missingNotes(neck: Neck, scale: Scale): string | undefined {
   const sounding = soundingPitchClasses(neck);
-  const missing = scale.notes.filter((_, at) => !sounding.has(scale.pitchClasses[at] as number));
+  const missing = scale.notes.filter((_, at) => !sounding.has(pitchClassesOf(scale)[at] as number));
   return missing.length > 0
     ? `in this tuning the frets of this instrument do not have ${missing.join(', ')}`
     : undefined;

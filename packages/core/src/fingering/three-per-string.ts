@@ -3,7 +3,7 @@
  * the hand does not move within a string.
  */
 import type { Neck, NeckString } from '../instrument/neck.ts';
-import type { Scale } from '../mode/spelling.ts';
+import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { midiOfStep, openSlot } from './area.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
@@ -38,7 +38,7 @@ export function startingSlots(neck: Neck, scale: Scale, fromSlot?: number): read
   const slots = [...lowest.midiBySlot.keys()].filter((slot) => slot >= lowest.startSlot);
   const pitchClassAt = (slot: number) => pitchClassOf(lowest.midiBySlot[slot] as number);
   if (fromSlot === undefined) return slots.filter((slot) => pitchClassAt(slot) === scale.root.pitchClass);
-  const first = slots.find((slot) => slot >= fromSlot && scale.pitchClasses.includes(pitchClassAt(slot)));
+  const first = slots.find((slot) => slot >= fromSlot && pitchClassesOf(scale).includes(pitchClassAt(slot)));
   return first === undefined ? [] : [first];
 }
 
@@ -54,7 +54,7 @@ export function threePerStringFrom(
 ): ThreePerString {
   const lowest = neck.strings.at(-1) as NeckString;
   const startMidi = lowest.midiBySlot[startSlot] as number;
-  const firstDegree = scale.pitchClasses.indexOf(pitchClassOf(startMidi));
+  const firstDegree = pitchClassesOf(scale).indexOf(pitchClassOf(startMidi));
   const rootMidi = startMidi - (scale.mode.semitones[firstDegree] as number);
   const line: LineNote[] = [];
   let step = firstDegree;

@@ -3,7 +3,7 @@
  */
 
 import { formatDegree } from '../mode/formula.ts';
-import type { Scale } from '../mode/spelling.ts';
+import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { MAJOR_SEMITONES, pitchClassOf } from '../pitch/letter.ts';
 
 /** A chord built of every other note of a scale. */
@@ -50,8 +50,10 @@ export function seventhsOf(scale: Scale): readonly DegreeChord[] {
 function stackThirds(scale: Scale, size: number): readonly DegreeChord[] {
   return scale.notes.map((_, at) => {
     const degrees = Array.from({ length: size }, (_unused, third) => (at + 2 * third) % 7);
-    const bottom = scale.pitchClasses[at] as number;
-    const semitones = degrees.map((degree) => pitchClassOf((scale.pitchClasses[degree] as number) - bottom));
+    const bottom = pitchClassesOf(scale)[at] as number;
+    const semitones = degrees.map((degree) =>
+      pitchClassOf((pitchClassesOf(scale)[degree] as number) - bottom),
+    );
     return {
       degree: at + 1,
       notes: degrees.map((degree) => scale.notes[degree] as string),

@@ -1,12 +1,14 @@
 /**
  * Which scales hold a handful of notes.
  */
-import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
-import type { Mode } from '../mode/universe.ts';
+import { kindestRootOf, pitchClassesOf, type Scale, spell } from '../mode/spelling.ts';
+import { type Mode, UNIVERSE } from '../mode/universe.ts';
 import { type NoteName, pitchClassOfNote } from '../pitch/note.ts';
 import { commonCount, setOf } from '../pitch/pitch-class-set.ts';
 import { ROOTS, type Root } from '../pitch/root.ts';
-import { everyPlacement } from '../relation/shared.ts';
+import { placementSets } from '../relation/shared.ts';
+
+const EVERY_PITCH_CLASS = Array.from({ length: 12 }, (_, pitchClass) => pitchClass);
 
 /** A scale measured against the notes that were asked for. */
 export interface Holding {
@@ -30,20 +32,21 @@ export function scalesHolding(
   const asked = [...new Set(notes.map(pitchClassOfNote))];
   const wanted = setOf(asked);
   const [likelyRoot] = asked;
-  const counted = everyPlacement().map((placement) => ({
-    placement,
-    held: commonCount(placement.set, wanted),
-  }));
-  const most = counted.reduce((max, { held }) => Math.max(max, held), 0);
-  return counted
-    .filter(({ held }) => held === most)
-    .map(({ placement }) => ({ placement, welcome: preference(placement.mode) }))
+  const held = placementSets().map((set) => commonCount(set, wanted));
+  const most = held.reduce((max, count) => Math.max(max, count), 0);
+  return UNIVERSE.modes
+    .flatMap((mode) => {
+      const pitchClasses = EVERY_PITCH_CLASS.filter(
+        (pitchClass) => held[mode.index * 12 + pitchClass] === most,
+      );
+      const welcome = pitchClasses.length > 0 ? preference(mode) : 0;
+      return pitchClasses.map((pitchClass) => ({ mode, pitchClass, welcome }));
+    })
     .toSorted(
       (a, b) =>
-        Number(b.placement.pitchClass === likelyRoot) - Number(a.placement.pitchClass === likelyRoot) ||
-        b.welcome - a.welcome,
+        Number(b.pitchClass === likelyRoot) - Number(a.pitchClass === likelyRoot) || b.welcome - a.welcome,
     )
-    .map(({ placement }) => measure(placement.mode, placement.pitchClass, asked, notes));
+    .map(({ mode, pitchClass }) => measure(mode, pitchClass, asked, notes));
 }
 
 function measure(
@@ -55,8 +58,8 @@ function measure(
   const scale = spell(mode, rootAsAsked(mode, pitchClass, notes));
   return {
     scale,
-    missing: asked.filter((one) => !scale.pitchClasses.includes(one)),
-    extra: scale.notes.filter((_, at) => !asked.includes(scale.pitchClasses[at] as number)),
+    missing: asked.filter((one) => !pitchClassesOf(scale).includes(one)),
+    extra: scale.notes.filter((_, at) => !asked.includes(pitchClassesOf(scale)[at] as number)),
   };
 }
 

@@ -1,7 +1,7 @@
 /**
  * The fretboard: every place at which a note of a scale lies.
  */
-import type { Scale } from '../mode/spelling.ts';
+import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { fretNumber, type Neck } from './neck.ts';
 
@@ -24,7 +24,7 @@ export function placesOn(neck: Neck, scale: Scale): readonly Place[] {
   return neck.strings.flatMap((string) =>
     string.midiBySlot.flatMap((midi, slot): Place[] => {
       if (midi < 0) return [];
-      const at = scale.pitchClasses.indexOf(pitchClassOf(midi));
+      const at = pitchClassesOf(scale).indexOf(pitchClassOf(midi));
       if (at < 0) return [];
       const fret = fretNumber(neck, string, slot);
       return [{ string: string.number, fret, slot, midi, note: scale.notes[at] as string, degree: at + 1 }];

@@ -50,10 +50,12 @@ export const CHURCH_MODES: readonly ChurchMode[] = CHURCH_MODE_NAMES.map((name, 
 
 /** The degrees that move from one mode to another on the same root, with direction and size. */
 export function movedDegrees(from: readonly number[], to: readonly number[]): readonly MovedDegree[] {
-  return from.flatMap((semitone, at) => {
-    const by = (to[at] as number) - semitone;
-    return by === 0 ? [] : [{ degree: at + 1, by }];
-  });
+  const moved: MovedDegree[] = [];
+  for (let at = 0; at < 7; at += 1) {
+    const by = (to[at] as number) - (from[at] as number);
+    if (by !== 0) moved.push({ degree: at + 1, by });
+  }
+  return moved;
 }
 
 /** The sum of semitones by which degrees move between two modes on the same root. */
@@ -70,7 +72,7 @@ export function findBase(semitones: readonly number[]): Base {
   let bestRank = Number.POSITIVE_INFINITY;
   for (const church of CHURCH_MODES) {
     let rank = 0;
-    for (let at = 0; at < 7; at += 1) {
+    for (let at = 1; at < 7 && rank < bestRank; at += 1) {
       const by = Math.abs((semitones[at] as number) - (church.semitones[at] as number));
       if (by > 0) rank += 100 + by;
     }
@@ -87,6 +89,9 @@ export function findBase(semitones: readonly number[]): Base {
  * @example systematicNameOf(findBase([0, 2, 3, 6, 7, 9, 10]), [0, 0, -1, 1, 0, 0, -1]) // 'Dorian #4'
  */
 export function systematicNameOf(base: Base, alterations: readonly number[]): string {
-  const moved = base.moved.map(({ degree }) => formatNamedDegree(degree, alterations[degree - 1] as number));
-  return [base.name, ...moved].join(' ');
+  let name: string = base.name;
+  for (const { degree } of base.moved) {
+    name += ` ${formatNamedDegree(degree, alterations[degree - 1] as number)}`;
+  }
+  return name;
 }

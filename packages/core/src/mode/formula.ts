@@ -13,6 +13,21 @@ export function alterationsOf(semitones: readonly number[]): readonly number[] {
   return semitones.map((semitone, at) => semitone - (MAJOR_SEMITONES[at] as number));
 }
 
+/** Formulas are written from these: each degree with every alteration of five semitones either way. */
+const WIDEST = 5;
+const DEGREES: readonly (readonly string[])[] = MAJOR_SEMITONES.map((_, at) =>
+  Array.from({ length: 2 * WIDEST + 1 }, (_, by) => formatDegree(at + 1, by - WIDEST)),
+);
+
+/**
+ * The degrees of a mode as they are written.
+ * @param alterations of a mode: none is wider than five semitones
+ * @example formulaOf([0, 0, -1, 1, 0, 0, -1]) // 1 2 b3 #4 5 6 b7
+ */
+export function formulaOf(alterations: readonly number[]): readonly string[] {
+  return alterations.map((alteration, at) => DEGREES[at]?.[alteration + WIDEST] as string);
+}
+
 /**
  * A degree as it is written in a formula.
  * @param degree 1 to 7

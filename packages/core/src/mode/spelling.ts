@@ -4,7 +4,7 @@
  * accidental each.
  */
 import { MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf } from '../pitch/letter.ts';
-import { formatNote } from '../pitch/note.ts';
+import { formatNote, NOTE_NAMES, noteIndex } from '../pitch/note.ts';
 import { sizeOf } from '../pitch/pitch-class-set.ts';
 import { ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from '../pitch/root.ts';
 import { type Mode, UNIVERSE } from './universe.ts';
@@ -17,8 +17,6 @@ export interface Scale {
   readonly notes: readonly string[];
   /** The same sounds for the eye; equal to `notes` where no more than a double accidental is needed. */
   readonly readable: readonly string[];
-  /** Pitch classes of the seven degrees. */
-  readonly pitchClasses: readonly number[];
 }
 
 /** The widest accidental that notation has a single sign for. */
@@ -33,6 +31,16 @@ const MAJOR_ALTERATIONS: readonly (readonly number[])[] = NATURAL_SEMITONES.map(
       return pitchClassOf(sounding - natural + 6) - 6;
     }),
 );
+
+/** For each root, where the names of the degrees of its major scale stand among all names. */
+const MAJOR_NOTES: readonly (readonly number[])[] = ROOTS.map(({ letterIndex, alteration }) =>
+  (MAJOR_ALTERATIONS[letterIndex] as readonly number[]).map((altered, at) =>
+    noteIndex((letterIndex + at) % 7, altered + alteration),
+  ),
+);
+
+/** A letter and the widest accidental. */
+const LONGEST_WRITTEN = 1 + WIDEST_WRITTEN;
 
 const scales: (Scale | undefined)[] = new Array(UNIVERSE.modes.length * ROOTS.length);
 
@@ -53,33 +61,25 @@ export function spell(mode: Mode, root: Root): Scale {
 /** As {@link spell}, without looking anything up. Plain loops: 9,702 of these are the cost of a cold start. */
 export function spellAnew(mode: Mode, root: Root): Scale {
   const { alterations } = mode;
-  const major = MAJOR_ALTERATIONS[root.letterIndex] as readonly number[];
+  const unaltered = MAJOR_NOTES[root.index] as readonly number[];
   const notes: string[] = new Array(7);
-  const pitchClasses = pitchClassesOn(mode, root.pitchClass);
   let isReadable = true;
   for (let at = 0; at < 7; at += 1) {
-    const alteration = root.alteration + (alterations[at] as number) + (major[at] as number);
-    if (alteration > WIDEST_WRITTEN || alteration < -WIDEST_WRITTEN) isReadable = false;
-    notes[at] = formatNote((root.letterIndex + at) % 7, alteration);
+    const name = NOTE_NAMES[(unaltered[at] as number) + (alterations[at] as number)] as string;
+    if (name.length > LONGEST_WRITTEN) isReadable = false;
+    notes[at] = name;
   }
-  return {
-    mode,
-    root,
-    notes,
-    readable: isReadable ? notes : readableNotes(mode, root, pitchClasses),
-    pitchClasses,
-  };
+  return { mode, root, notes, readable: isReadable ? notes : readableNotes(mode, root) };
 }
 
 const pitchClassLists: (readonly number[] | undefined)[] = new Array(UNIVERSE.modes.length * 12);
 
-/** The pitch classes of a mode above a pitch class; enharmonic twins share one list. */
-function pitchClassesOn(mode: Mode, pitchClass: number): readonly number[] {
+/** The pitch classes of the seven degrees of a scale. Enharmonic twins share one list. */
+export function pitchClassesOf({ mode, root: { pitchClass } }: Scale): readonly number[] {
   const index = mode.index * 12 + pitchClass;
   const known = pitchClassLists[index];
   if (known) return known;
-  const list: number[] = new Array(7);
-  for (let at = 0; at < 7; at += 1) list[at] = (pitchClass + (mode.semitones[at] as number)) % 12;
+  const list = mode.semitones.map((semitones) => (pitchClass + semitones) % 12);
   pitchClassLists[index] = list;
   return list;
 }
@@ -95,16 +95,29 @@ export function needsReadable(scale: Scale): boolean {
  * @example kindestRoot(ionian, aSharp).name // 'Bb'
  */
 export function kindestRoot(mode: Mode, root: Root): Root {
-  const twins = ROOTS_BY_PITCH_CLASS[root.pitchClass] as readonly Root[];
-  return twins.reduce((best, twin) => (unkindness(mode, twin) < unkindness(mode, best) ? twin : best), root);
+  let best = root;
+  let least = unkindness(mode, root);
+  for (const twin of ROOTS_BY_PITCH_CLASS[root.pitchClass] as readonly Root[]) {
+    const rank = unkindness(mode, twin);
+    if (rank >= least) continue;
+    best = twin;
+    least = rank;
+  }
+  return best;
 }
 
 /** The kindest root of a pitch class for a mode; between equals the natural, then the flat. */
 export function kindestRootOf(mode: Mode, pitchClass: number): Root {
-  const twins = ROOTS_BY_PITCH_CLASS[pitchClass] as readonly Root[];
-  const first = twins.find((root) => root.alteration === 0) ?? twins.find((root) => root.alteration < 0);
-  return kindestRoot(mode, first ?? (twins[0] as Root));
+  return kindestRoot(mode, PLAINEST_ROOTS[pitchClass] as Root);
 }
+
+/** Of each pitch class the natural; where there is none, the flat. */
+const PLAINEST_ROOTS: readonly Root[] = ROOTS_BY_PITCH_CLASS.map(
+  (twins) =>
+    twins.find((root) => root.alteration === 0) ??
+    twins.find((root) => root.alteration < 0) ??
+    (twins[0] as Root),
+);
 
 /** Notes beyond a double accidental, then accidentals in all; a scale never has a hundred. */
 function unkindness(mode: Mode, root: Root): number {
@@ -121,45 +134,47 @@ function unkindness(mode: Mode, root: Root): number {
  * White keys by their letter; each black key as the sharp below or the flat above, so that the fewest
  * letters repeat; between equals, on the side to which the degree is altered. The root keeps its name.
  */
-function readableNotes(mode: Mode, root: Root, pitchClasses: readonly number[]): readonly string[] {
+function readableNotes(mode: Mode, root: Root): readonly string[] {
+  const { semitones, alterations } = mode;
   let fixedLetters = 1 << root.letterIndex;
-  const blackDegrees: number[] = [];
-  // Bit n says that the n-th black key is a sharp: first as its degree leans, then as chosen.
+  // Bit n stands for degree n + 1: whether it is a black key, and whether it leans to the sharp.
+  let black = 0;
   let leaning = 0;
   for (let at = 1; at < 7; at += 1) {
-    const pitchClass = pitchClasses[at] as number;
+    const pitchClass = (root.pitchClass + (semitones[at] as number)) % 12;
     if (!isBlack(pitchClass)) {
       fixedLetters |= 1 << letterAtOrBelow(pitchClass);
       continue;
     }
-    if ((mode.alterations[at] as number) > 0) leaning |= 1 << blackDegrees.length;
-    blackDegrees.push(at);
+    black |= 1 << at;
+    if ((alterations[at] as number) > 0) leaning |= 1 << at;
   }
   // No choice can use more letters than there are notes, nor turn fewer than one once the leaning is left.
-  const fewestRepeats = 7 - Math.min(7, sizeOf(fixedLetters) + blackDegrees.length);
+  const fewestRepeats = 7 - Math.min(7, sizeOf(fixedLetters) + sizeOf(black));
   let chosen = leaning;
   let fewest = Number.POSITIVE_INFINITY;
-  for (let turned = 0; turned < 1 << blackDegrees.length; turned += 1) {
+  // Each part of the black keys in turn, from none of them to all.
+  for (let turned = 0, left = 1 << sizeOf(black); left > 0; left -= 1, turned = (turned - black) & black) {
     if (fewest <= fewestRepeats * 10 + 1) break;
-    const choice = turned ^ leaning;
+    const sharps = turned ^ leaning;
     let letters = fixedLetters;
-    for (let bit = 0; bit < blackDegrees.length; bit += 1) {
-      const below = letterAtOrBelow(pitchClasses[blackDegrees[bit] as number] as number);
-      letters |= choice & (1 << bit) ? 1 << below : 2 << below;
+    for (let at = 1; at < 7; at += 1) {
+      if (!(black & (1 << at))) continue;
+      const below = letterAtOrBelow((root.pitchClass + (semitones[at] as number)) % 12);
+      letters |= sharps & (1 << at) ? 1 << below : 2 << below;
     }
     const rank = (7 - sizeOf(letters)) * 10 + sizeOf(turned);
     if (rank < fewest) {
       fewest = rank;
-      chosen = choice;
+      chosen = sharps;
     }
   }
   const notes: string[] = new Array(7);
   notes[0] = root.name;
-  for (let at = 1; at < 7; at += 1) notes[at] = formatNote(letterAtOrBelow(pitchClasses[at] as number), 0);
-  for (let bit = 0; bit < blackDegrees.length; bit += 1) {
-    const at = blackDegrees[bit] as number;
-    const below = letterAtOrBelow(pitchClasses[at] as number);
-    notes[at] = chosen & (1 << bit) ? formatNote(below, 1) : formatNote(below + 1, -1);
+  for (let at = 1; at < 7; at += 1) {
+    const below = letterAtOrBelow((root.pitchClass + (semitones[at] as number)) % 12);
+    if (!(black & (1 << at))) notes[at] = formatNote(below, 0);
+    else notes[at] = chosen & (1 << at) ? formatNote(below, 1) : formatNote(below + 1, -1);
   }
   return notes;
 }

@@ -4,9 +4,9 @@
  * seven (7 is prime and does not divide 12, so no pattern repeats itself). All of it is computed.
  */
 
-import { type PitchClassSet, setOf } from '../pitch/pitch-class-set.ts';
+import { type PitchClassSet, sizeOf } from '../pitch/pitch-class-set.ts';
 import { type Base, findBase, systematicNameOf } from './base.ts';
-import { alterationsOf, formatDegree } from './formula.ts';
+import { alterationsOf, formulaOf } from './formula.ts';
 
 /** A seven-note interval pattern above a root, without a pitch. */
 export interface Mode {
@@ -18,6 +18,8 @@ export interface Mode {
   readonly steps: readonly number[];
   /** Each degree above the root, in semitones; the first is 0. */
   readonly semitones: readonly number[];
+  /** The same degrees as a set. */
+  readonly set: PitchClassSet;
   /** Each degree's alteration against the major scale. */
   readonly alterations: readonly number[];
   /** The degrees as they are written: `1`, `b3`, `#4`, `bb7`. */
@@ -76,77 +78,104 @@ export function semitonesOf(steps: readonly number[]): readonly number[] {
   });
 }
 
-/** Builds all 66 families and 462 modes anew. {@link UNIVERSE} holds the one everybody shares. */
+/**
+ * Builds all 66 families and 462 modes anew. {@link UNIVERSE} holds the one everybody shares. Plain loops
+ * from here to the end: every program that spells a scale waits for this first.
+ */
 export function buildUniverse(): Universe {
-  const heads = everyPattern()
-    .filter((steps) => isBrightestRotation(steps))
-    .toSorted((a, b) => sumOfDegrees(b) - sumOfDegrees(a) || (a.join('') < b.join('') ? 1 : -1));
-  const families = heads.map((steps, index) => buildFamily(steps, index));
-  const modes = families.flatMap((family) => family.modes);
-  return {
-    modes,
-    families,
-    modesById: new Map(modes.map((mode) => [mode.id, mode])),
-    modesBySet: new Map(modes.map((mode) => [setOf(mode.semitones), mode])),
-    familiesById: new Map(families.map((family) => [family.id, family])),
-  };
+  const heads = brightestRotations().toSorted((a, b) => b.sum - a.sum || (a.id < b.id ? 1 : -1));
+  const families: Family[] = [];
+  const modes: Mode[] = [];
+  const modesById = new Map<string, Mode>();
+  const modesBySet = new Map<PitchClassSet, Mode>();
+  const familiesById = new Map<string, Family>();
+  for (const [index, { id, steps }] of heads.entries()) {
+    const family = { id, index, modes: steps.map((_, rotation) => buildMode(steps, id, index, rotation)) };
+    families.push(family);
+    familiesById.set(id, family);
+    for (const mode of family.modes) {
+      modes.push(mode);
+      modesById.set(mode.id, mode);
+      modesBySet.set(mode.set, mode);
+    }
+  }
+  return { modes, families, modesById, modesBySet, familiesById };
 }
 
 /** The universe, built once. */
 export const UNIVERSE: Universe = /* @__PURE__ */ buildUniverse();
 
-/** Every way to write 12 as seven steps of at least 1, as the gaps between six chosen semitones of eleven. */
-function everyPattern(): readonly (readonly number[])[] {
-  const patterns: number[][] = [];
-  const extend = (steps: readonly number[], left: number): void => {
-    const open = 7 - steps.length;
-    if (open === 1) {
-      patterns.push([...steps, left]);
-      return;
-    }
-    for (let step = 1; step <= left - (open - 1); step += 1) extend([...steps, step], left - step);
-  };
-  extend([], 12);
-  return patterns;
-}
-
-function sumOfDegrees(steps: readonly number[]): number {
-  return steps.reduce((sum, step, at) => sum + step * (6 - at), 0);
+/** The head of a family, with the sum of its degrees in semitones. */
+interface Head {
+  readonly id: string;
+  readonly steps: readonly number[];
+  readonly sum: number;
 }
 
 /**
- * Turning a pattern on by k degrees changes the sum of its degrees by 12·k − 7·(the first k steps), which
- * is never zero for 0 < k < 7. So one rotation is the brightest, without ties: the one from which every
- * turn takes something away.
+ * Of all sets of a root and six of the eleven semitones above it, the brightest of each seven rotations.
+ * Turning a pattern on to its k-th degree changes the sum of its degrees by 12·(k − 1) − 7·(that degree),
+ * which is never zero. So one rotation is the brightest, without ties: the one from which every turn takes
+ * something away.
  */
-function isBrightestRotation(steps: readonly number[]): boolean {
-  let turned = 0;
-  return steps.slice(0, 6).every((step, at) => {
-    turned += step;
-    return 12 * (at + 1) < 7 * turned;
-  });
+function brightestRotations(): readonly Head[] {
+  const heads: Head[] = [];
+  for (let set = 1; set < 1 << 12; set += 2) {
+    if (sizeOf(set) !== 7) continue;
+    let degree = 0;
+    let sum = 0;
+    let isBrightest = true;
+    for (let semitone = 1; semitone < 12 && isBrightest; semitone += 1) {
+      if (!(set & (1 << semitone))) continue;
+      degree += 1;
+      sum += semitone;
+      isBrightest = 12 * degree < 7 * semitone;
+    }
+    if (!isBrightest) continue;
+    const steps = stepsOf(set);
+    heads.push({ id: steps.join(''), steps, sum });
+  }
+  return heads;
 }
 
-function buildFamily(headSteps: readonly number[], index: number): Family {
-  const id = headSteps.join('');
-  const modes = headSteps.map((_, rotation) => {
-    const steps = rotate(headSteps, rotation);
-    const semitones = semitonesOf(steps);
-    const alterations = alterationsOf(semitones);
-    const base = findBase(semitones);
-    return {
-      id: steps.join(''),
-      index: index * 7 + rotation,
-      steps,
-      semitones,
-      alterations,
-      formula: alterations.map((alteration, at) => formatDegree(at + 1, alteration)),
-      brightness: alterations.reduce((sum, alteration) => sum + alteration, 0),
-      base,
-      systematicName: systematicNameOf(base, alterations),
-      familyId: id,
-      rotation,
-    };
-  });
-  return { id, index, modes };
+function stepsOf(set: PitchClassSet): readonly number[] {
+  const steps: number[] = [];
+  for (let semitone = 1, before = 0; semitone <= 12; semitone += 1) {
+    if (semitone < 12 && !(set & (1 << semitone))) continue;
+    steps.push(semitone - before);
+    before = semitone;
+  }
+  return steps;
+}
+
+function buildMode(headSteps: readonly number[], familyId: string, family: number, rotation: number): Mode {
+  const steps: number[] = new Array(7);
+  const semitones: number[] = new Array(7);
+  let id = '';
+  let set = 0;
+  let sum = 0;
+  for (let at = 0; at < 7; at += 1) {
+    const step = headSteps[(rotation + at) % 7] as number;
+    id += step;
+    steps[at] = step;
+    semitones[at] = sum;
+    set |= 1 << sum;
+    sum += step;
+  }
+  const alterations = alterationsOf(semitones);
+  const base = findBase(semitones);
+  return {
+    id,
+    index: family * 7 + rotation,
+    steps,
+    semitones,
+    set,
+    alterations,
+    formula: formulaOf(alterations),
+    brightness: alterations.reduce((sum, alteration) => sum + alteration, 0),
+    base,
+    systematicName: systematicNameOf(base, alterations),
+    familyId,
+    rotation,
+  };
 }

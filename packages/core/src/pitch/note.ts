@@ -17,8 +17,11 @@ export interface NoteName {
 const WIDEST = 8;
 const STRIDE = 2 * WIDEST + 1;
 
-/** Every name once, so that spelling is a look-up and equal names are one string. */
-const NAMES: readonly string[] = LETTERS.flatMap((letter) =>
+/**
+ * Every name once, at {@link noteIndex}, so that spelling is a look-up and equal names are one string. A
+ * semitone of alteration is one place.
+ */
+export const NOTE_NAMES: readonly string[] = LETTERS.flatMap((letter) =>
   Array.from({ length: STRIDE }, (_, at) => letter + formatAccidental(at - WIDEST)),
 );
 
@@ -27,7 +30,12 @@ const NAMES: readonly string[] = LETTERS.flatMap((letter) =>
  * @example formatNote(6, -2) // 'Bbb'
  */
 export function formatNote(letterIndex: number, alteration: number): string {
-  return NAMES[letterIndex * STRIDE + alteration + WIDEST] as string;
+  return NOTE_NAMES[noteIndex(letterIndex, alteration)] as string;
+}
+
+/** Where the name of a letter and an alteration stands in {@link NOTE_NAMES}. */
+export function noteIndex(letterIndex: number, alteration: number): number {
+  return letterIndex * STRIDE + alteration + WIDEST;
 }
 
 /** The pitch class, 0 (C) to 11 (B), of a spelled note. */

@@ -9,7 +9,7 @@ export type PitchClassSet = number;
 /** Pitch classes, or semitones above a root, as a set. */
 export function setOf(pitchClasses: readonly number[]): PitchClassSet {
   let set = 0;
-  for (const pitchClass of pitchClasses) set |= 1 << pitchClass;
+  for (let at = 0; at < pitchClasses.length; at += 1) set |= 1 << (pitchClasses[at] as number);
   return set;
 }
 

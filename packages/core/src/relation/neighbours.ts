@@ -4,7 +4,6 @@
  */
 import { distanceBetween, type MovedDegree, movedDegrees } from '../mode/base.ts';
 import { type Mode, UNIVERSE } from '../mode/universe.ts';
-import { setOf } from '../pitch/pitch-class-set.ts';
 
 /** A neighbour and the one degree that moves to reach it. */
 export interface Neighbour {
@@ -17,6 +16,12 @@ export interface RouteStep {
   readonly mode: Mode;
   readonly moved: MovedDegree | undefined;
 }
+
+/** One degree by one semitone, down and up, from degree 0, which nothing moves, to 7. */
+const MOVES: readonly MovedDegree[] = Array.from({ length: 16 }, (_, at) => ({
+  degree: at >> 1,
+  by: at % 2 === 0 ? -1 : 1,
+}));
 
 const neighbourLists: (readonly Neighbour[] | undefined)[] = new Array(UNIVERSE.modes.length);
 
@@ -67,7 +72,7 @@ export function routeBetween(
 }
 
 function findNeighbours(mode: Mode): readonly Neighbour[] {
-  const here = setOf(mode.semitones);
+  const here = mode.set;
   const neighbours: Neighbour[] = [];
   for (let degree = 2; degree <= 7; degree += 1) {
     const semitone = mode.semitones[degree - 1] as number;
@@ -75,7 +80,7 @@ function findNeighbours(mode: Mode): readonly Neighbour[] {
       const to = semitone + by;
       if (to > 11 || here & (1 << to)) continue;
       const found = UNIVERSE.modesBySet.get(here ^ (1 << semitone) ^ (1 << to)) as Mode;
-      neighbours.push({ mode: found, moved: { degree, by } });
+      neighbours.push({ mode: found, moved: MOVES[degree * 2 + (by > 0 ? 1 : 0)] as MovedDegree });
     }
   }
   return neighbours;

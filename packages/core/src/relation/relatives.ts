@@ -2,7 +2,7 @@
  * Modes that belong together: the rotations of a family on one root (parallel) or on one set of notes
  * (relative), and the scale they are all rotations of (the parent).
  */
-import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
+import { kindestRootOf, pitchClassesOf, type Scale, spell } from '../mode/spelling.ts';
 import { type Family, type Mode, UNIVERSE } from '../mode/universe.ts';
 import { type Root, rootNamed } from '../pitch/root.ts';
 
@@ -22,7 +22,7 @@ export function degreeIn(head: Mode, mode: Mode): number {
 /** The seven modes of a family, counted from `head`. */
 export function modesFrom(head: Mode): readonly Mode[] {
   const { modes } = familyOf(head);
-  return [...modes.slice(head.rotation), ...modes.slice(0, head.rotation)];
+  return modes.map((_, degree) => modes[(head.rotation + degree) % 7] as Mode);
 }
 
 /**
@@ -44,6 +44,6 @@ export function parentScale(scale: Scale, head: Mode): Scale {
 
 function rootOnDegree(scale: Scale, degree: number, mode: Mode): Root {
   return (
-    rootNamed(scale.notes[degree] as string) ?? kindestRootOf(mode, scale.pitchClasses[degree] as number)
+    rootNamed(scale.notes[degree] as string) ?? kindestRootOf(mode, pitchClassesOf(scale)[degree] as number)
   );
 }

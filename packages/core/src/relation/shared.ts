@@ -1,9 +1,9 @@
 /**
  * Shared notes: which scales hold the notes of another, counted on the twelve pitch classes.
  */
-import { kindestRootOf, type Scale, spell } from '../mode/spelling.ts';
-import { type Mode, UNIVERSE } from '../mode/universe.ts';
-import { commonCount, type PitchClassSet, setOf, transpose } from '../pitch/pitch-class-set.ts';
+import { kindestRootOf, pitchClassesOf, type Scale, spell } from '../mode/spelling.ts';
+import { UNIVERSE } from '../mode/universe.ts';
+import { commonCount, setOf, transpose } from '../pitch/pitch-class-set.ts';
 
 /** A scale and how many pitch classes of another it holds. */
 export interface SharedScale {
@@ -17,35 +17,32 @@ export interface SharedScale {
  * @param atLeast 0 to 7
  */
 export function sharedScales(scale: Scale, atLeast = 6): readonly SharedScale[] {
-  const wanted = setOf(scale.pitchClasses);
+  const wanted = setOf(pitchClassesOf(scale));
+  const sets = placementSets();
   const found: SharedScale[] = [];
-  for (const { mode, pitchClass, set } of everyPlacement()) {
-    const count = commonCount(wanted, set);
-    if (count < atLeast || (mode === scale.mode && pitchClass === scale.root.pitchClass)) continue;
-    found.push({ scale: spell(mode, kindestRootOf(mode, pitchClass)), count });
+  for (const mode of UNIVERSE.modes) {
+    for (let pitchClass = 0; pitchClass < 12; pitchClass += 1) {
+      const count = commonCount(wanted, sets[mode.index * 12 + pitchClass] as number);
+      if (count < atLeast || (mode === scale.mode && pitchClass === scale.root.pitchClass)) continue;
+      found.push({ scale: spell(mode, kindestRootOf(mode, pitchClass)), count });
+    }
   }
   return found.toSorted((a, b) => b.count - a.count);
 }
 
-/** A mode on a pitch class, with the set of pitch classes it holds. */
-export interface Placement {
-  readonly mode: Mode;
-  readonly pitchClass: number;
-  readonly set: PitchClassSet;
-}
+let sets: Uint16Array | undefined;
 
-let placements: readonly Placement[] | undefined;
-
-/** All 462 × 12 placements. Built the first time they are asked for. */
-export function everyPlacement(): readonly Placement[] {
-  if (placements) return placements;
-  const found: Placement[] = [];
-  for (const mode of UNIVERSE.modes) {
-    const onC = setOf(mode.semitones);
+/**
+ * The set of pitch classes that each mode holds on each pitch class, at `mode.index * 12 + pitchClass`:
+ * 462 × 12 of them. Made the first time they are asked for.
+ */
+export function placementSets(): Uint16Array {
+  if (sets) return sets;
+  sets = new Uint16Array(UNIVERSE.modes.length * 12);
+  for (const { index, set } of UNIVERSE.modes) {
     for (let pitchClass = 0; pitchClass < 12; pitchClass += 1) {
-      found.push({ mode, pitchClass, set: transpose(onC, pitchClass) });
+      sets[index * 12 + pitchClass] = transpose(set, pitchClass);
     }
   }
-  placements = found;
-  return found;
+  return sets;
 }
