@@ -46,6 +46,36 @@ describe('a value that disagrees with another file', () => {
       'aliases[0]: expected a name that no other instrument has (see data/instruments/bass-4.json: aliases[1]), got "Bass Guitar"',
     ],
     [
+      'instruments/guitar-6.json',
+      ['tunings', 1, 'sources'],
+      ['nobody'],
+      'tunings[1].sources[0]: expected the id of an entry of data/sources.json, got "nobody"',
+    ],
+    [
+      'not-served.json',
+      [0, 'sources', 0],
+      'nobody',
+      '[0].sources[0]: expected the id of an entry of data/sources.json, got "nobody"',
+    ],
+    [
+      'not-served.json',
+      [1, 'aliases', 0],
+      'Lute',
+      '[1].aliases[0]: expected a name that no other instrument has (see data/instruments/lute-renaissance-6.json: aliases[0]), got "Lute"',
+    ],
+    [
+      'instruments/guitar-8.json',
+      ['order'],
+      2,
+      'order: expected a place that no other instrument has (see data/instruments/guitar-7.json: order), got "2"',
+    ],
+    [
+      'instruments/bass-5.json',
+      ['kind'],
+      'guitar',
+      'order: expected a place among guitars, before basses, got "11"',
+    ],
+    [
       'families/purvi.json',
       ['aliases', 0, 'name'],
       'Marva',

@@ -3,6 +3,7 @@
  */
 import type { DataFiles, Filed } from './data-files.ts';
 import { type FileProblem, formatPath } from './file-problem.ts';
+import { INSTRUMENT_KINDS, KIND_NAMES } from './instrument-kind.ts';
 import { instrumentKey, modeKey } from './name-key.ts';
 
 /** Something said in a file that must hold against the other files. */
@@ -21,6 +22,8 @@ export function crossCheck(files: DataFiles): readonly FileProblem[] {
     ...checkUnique(familyIdentities(files), (steps) => steps, 'a family that no other file describes'),
     ...checkUnique(familyNames(files), modeKey, 'a name that no other family has'),
     ...checkUnique(instrumentNames(files), instrumentKey, 'a name that no other instrument has'),
+    ...checkUnique(instrumentOrders(files), (order) => order, 'a place that no other instrument has'),
+    ...checkKinds(files),
   ];
 }
 
@@ -33,9 +36,13 @@ function checkCitations(files: DataFiles): readonly FileProblem[] {
 }
 
 function citations(files: DataFiles): readonly Statement[] {
-  return [...files.families, ...files.traditions, ...files.instruments, ...filed(files.conflicts)].flatMap(
-    ({ file, value }) => citedIn(file, value, []),
-  );
+  return [
+    ...files.families,
+    ...files.traditions,
+    ...files.instruments,
+    ...filed(files.notServed),
+    ...filed(files.conflicts),
+  ].flatMap(({ file, value }) => citedIn(file, value, []));
 }
 
 /** Every id under a key that says so, wherever it stands in a file. */
@@ -95,15 +102,41 @@ function familyNames(files: DataFiles): readonly Statement[] {
   ]);
 }
 
-/** An instrument's id may equal one of its own names. */
+/** The names of instruments, of those as well that are not served. */
 function instrumentNames(files: DataFiles): readonly Statement[] {
-  return files.instruments.flatMap(({ file, value }) => {
-    const own = [
-      { file, path: ['name'], value: value.name },
-      ...value.aliases.map((name, at) => ({ file, path: ['aliases', at], value: name })),
-    ];
-    const isNamedById = own.some((name) => instrumentKey(name.value) === instrumentKey(value.id));
-    return isNamedById ? own : [{ file, path: ['id'], value: value.id }, ...own];
+  return [
+    ...files.instruments.flatMap(({ file, value }) => namesOf(file, [], value)),
+    ...filed(files.notServed).flatMap(({ file, value }) =>
+      value.flatMap((entry, at) => namesOf(file, [at], entry)),
+    ),
+  ];
+}
+
+/** An instrument's id may equal one of its own names. */
+function namesOf(
+  file: string,
+  path: readonly PropertyKey[],
+  { id, name, aliases }: { readonly id: string; readonly name: string; readonly aliases: readonly string[] },
+): readonly Statement[] {
+  const own = [
+    { file, path: [...path, 'name'], value: name },
+    ...aliases.map((alias, at) => ({ file, path: [...path, 'aliases', at], value: alias })),
+  ];
+  const isNamedById = own.some(({ value }) => instrumentKey(value) === instrumentKey(id));
+  return isNamedById ? own : [{ file, path: [...path, 'id'], value: id }, ...own];
+}
+
+function instrumentOrders(files: DataFiles): readonly Statement[] {
+  return files.instruments.map(({ file, value }) => ({ file, path: ['order'], value: String(value.order) }));
+}
+
+/** Kinds follow one another in lists: an instrument stands among its own. */
+function checkKinds({ instruments }: DataFiles): readonly FileProblem[] {
+  return instruments.flatMap(({ file, value: { kind, order } }, at) => {
+    const before = instruments[at - 1]?.value.kind ?? kind;
+    if (INSTRUMENT_KINDS.indexOf(kind) >= INSTRUMENT_KINDS.indexOf(before)) return [];
+    const reason = `expected a place among ${KIND_NAMES[kind]}, before ${KIND_NAMES[before]}`;
+    return [problemOf({ file, path: ['order'], value: String(order) }, reason)];
   });
 }
 

@@ -8,6 +8,7 @@ import { type ConflictFile, conflictFileSchema } from './conflict-file.ts';
 import { type FamilyFile, familyFileSchema } from './family-file.ts';
 import type { FileProblem } from './file-problem.ts';
 import { type InstrumentFile, instrumentFileSchema } from './instrument-file.ts';
+import { type NotServedFile, notServedFileSchema } from './not-served-file.ts';
 import { type FileReading, readDataFile } from './read-file.ts';
 import { type SourceFile, sourceFileSchema } from './source-file.ts';
 import { type TraditionFile, traditionFileSchema } from './tradition-file.ts';
@@ -29,6 +30,7 @@ export interface DataFiles {
   readonly conflicts: Filed<ConflictFile> | undefined;
   /** In their order. */
   readonly instruments: readonly Filed<InstrumentFile>[];
+  readonly notServed: Filed<NotServedFile> | undefined;
   readonly problems: readonly FileProblem[];
 }
 
@@ -41,13 +43,15 @@ export function readDataFiles(folder: string): DataFiles {
   );
   const families = readFolder(folder, 'families', familyFileSchema);
   const instruments = readFolder(folder, 'instruments', instrumentFileSchema);
-  const readings = [sources, conflicts, ...traditions, ...families, ...instruments];
+  const notServed = readDataFile(folder, 'not-served.json', notServedFileSchema);
+  const readings = [sources, conflicts, notServed, ...traditions, ...families, ...instruments];
   return {
     sources: valuesOf(sources)[0],
     conflicts: valuesOf(conflicts)[0],
     traditions: traditions.flatMap(valuesOf),
     families: families.flatMap(valuesOf).toSorted((a, b) => a.value.order - b.value.order),
     instruments: instruments.flatMap(valuesOf).toSorted((a, b) => a.value.order - b.value.order),
+    notServed: valuesOf(notServed)[0],
     problems: readings.flatMap((reading) => ('problems' in reading ? reading.problems : [])),
   };
 }

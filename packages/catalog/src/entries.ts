@@ -2,6 +2,7 @@
  * What the catalogue holds: modes, families and instruments with everything that is said of them.
  */
 import type { Course, Family, Instrument, Mode, Tuning } from '@stillroot/core';
+import type { InstrumentKind } from './instrument-kind.ts';
 
 /** Where a fact comes from. */
 export interface Source {
@@ -93,14 +94,20 @@ export interface TuningEntry extends Tuning {
   /** True where a course sounds below the one before it. */
   readonly isReentrant: boolean;
   readonly isRecalled: boolean;
+  /** Absent where they are those of the instrument. */
+  readonly sources?: readonly Source[];
   readonly note?: string;
 }
 
 /** An instrument and everything that notation and sound need to know of it. */
 export interface InstrumentEntry extends Instrument {
+  readonly kind: InstrumentKind;
   /** How many strings or courses. */
   readonly strings: number;
+  /** What is built, not a limit. */
   readonly scaleLengthRangeMm: { readonly from: number; readonly to: number };
+  /** The fewest and the most frets that are built. */
+  readonly fretsRange: { readonly from: number; readonly to: number };
   readonly handFrameSources: readonly Source[];
   readonly clef: Clef;
   /** Add this to a written pitch to get the sounding one. */
@@ -116,13 +123,27 @@ export interface InstrumentEntry extends Instrument {
   readonly note?: string;
 }
 
+/** An instrument that is asked for and not served. */
+export interface NotServedEntry {
+  readonly id: string;
+  readonly name: string;
+  readonly aliases: readonly string[];
+  /** Whole sentences, in plain words. */
+  readonly reason: string;
+  readonly sources: readonly Source[];
+  /** True where the reason is from memory. */
+  readonly isRecalled: boolean;
+}
+
 /** Everything that the data files say, joined to the universe of modes. */
 export interface Catalogue {
   /** In core's order: the index is `mode.index`. */
   readonly modes: readonly ModeEntry[];
   /** Those with a trade name first, in a musical order; then the rest, the simplest heads first. */
   readonly families: readonly FamilyEntry[];
+  /** By kind. */
   readonly instruments: readonly InstrumentEntry[];
+  readonly notServed: readonly NotServedEntry[];
   readonly sources: readonly Source[];
   readonly conflicts: readonly Conflict[];
 }

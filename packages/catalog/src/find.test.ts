@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from './catalogue.ts';
-import { findFamily, findInstrument, findMode } from './find.ts';
+import { findFamily, findInstrument, findMode, findNotServed } from './find.ts';
 
 /** What must be found nowhere. */
 const HOSTILE = [
@@ -80,11 +80,35 @@ describe('findInstrument', () => {
     ['Mandolin', 'mandolin'],
     ['banjo', 'banjo-5'],
     ['lap dulcimer', 'dulcimer-mountain'],
+    ['12-string guitar', 'guitar-12'],
+    ['laud', 'laud'],
+    ['Charangón', 'charangon'],
+    ['cuatro puertorriqueno', 'cuatro-puertorriqueno'],
+    ['Balalaika', 'balalaika-prima'],
   ])('%s is %s', (text, id) => {
     expect(findInstrument(text)?.id).toBe(id);
   });
 
   test.each(HOSTILE)('finds nothing for %j', (text) => {
     expect(findInstrument(text)).toBeUndefined();
+  });
+});
+
+describe('findNotServed', () => {
+  test.each([
+    ['baglama', 'baglama', /17 frets to the octave/],
+    ['Bağlama', 'baglama', /17 frets to the octave/],
+    ['saz', 'baglama', /17 frets to the octave/],
+    ['OUD', 'oud', /no frets/],
+    ['guitarron mexicano', 'guitarron', /no frets/],
+    ['fretless bass', 'bass-fretless', /no frets/],
+    ['banjo-fretless', 'banjo-fretless', /no frets/],
+  ])('%s is %s, with the reason', (text, id, reason) => {
+    expect(findNotServed(text)).toMatchObject({ id, reason: expect.stringMatching(reason) });
+    expect(findInstrument(text)).toBeUndefined();
+  });
+
+  test.each([...HOSTILE, 'guitar-6', 'bass', 'saz '.repeat(100)])('finds nothing for %j', (text) => {
+    expect(findNotServed(text)).toBeUndefined();
   });
 });

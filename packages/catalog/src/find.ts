@@ -3,7 +3,7 @@
  * once; what is not in it is not found.
  */
 import { CATALOGUE } from './catalogue.ts';
-import type { FamilyEntry, InstrumentEntry, ModeEntry } from './entries.ts';
+import type { FamilyEntry, InstrumentEntry, ModeEntry, NotServedEntry } from './entries.ts';
 import { instrumentKey, LONGEST_NAME, modeKey } from './name-key.ts';
 
 const MODES: ReadonlyMap<string, ModeEntry> = firstByKey(
@@ -25,14 +25,9 @@ const FAMILIES: ReadonlyMap<string, FamilyEntry> = firstByKey(
   modeKey,
 );
 
-const INSTRUMENTS: ReadonlyMap<string, InstrumentEntry> = firstByKey(
-  [
-    ...CATALOGUE.instruments.map((entry) => [entry.id, entry] as const),
-    ...CATALOGUE.instruments.map((entry) => [entry.name, entry] as const),
-    ...CATALOGUE.instruments.flatMap((entry) => entry.aliases.map((alias) => [alias, entry] as const)),
-  ],
-  instrumentKey,
-);
+const INSTRUMENTS = instrumentsByKey(CATALOGUE.instruments);
+
+const NOT_SERVED = instrumentsByKey(CATALOGUE.notServed);
 
 /**
  * The mode of this steps id, slug, displayed name, systematic name or alias. Case, spaces, hyphens and the
@@ -59,6 +54,27 @@ export function findFamily(text: string): FamilyEntry | undefined {
  */
 export function findInstrument(text: string): InstrumentEntry | undefined {
   return text.length > LONGEST_NAME ? undefined : INSTRUMENTS.get(instrumentKey(text));
+}
+
+/**
+ * The instrument of this id, name or alias that is not served: its `reason` says why.
+ * @example findNotServed('saz')?.name // 'bağlama'
+ */
+export function findNotServed(text: string): NotServedEntry | undefined {
+  return text.length > LONGEST_NAME ? undefined : NOT_SERVED.get(instrumentKey(text));
+}
+
+function instrumentsByKey<T extends Pick<NotServedEntry, 'id' | 'name' | 'aliases'>>(
+  entries: readonly T[],
+): ReadonlyMap<string, T> {
+  return firstByKey(
+    [
+      ...entries.map((entry) => [entry.id, entry] as const),
+      ...entries.map((entry) => [entry.name, entry] as const),
+      ...entries.flatMap((entry) => entry.aliases.map((alias) => [alias, entry] as const)),
+    ],
+    instrumentKey,
+  );
 }
 
 /** A map in which the first entry of a key stays. */

@@ -11,11 +11,14 @@ export type {
   FamilyEntry,
   InstrumentEntry,
   ModeEntry,
+  NotServedEntry,
   Source,
   SourcedName,
   TuningEntry,
 } from './entries.ts';
-export { findFamily, findInstrument, findMode } from './find.ts';
+export { findFamily, findInstrument, findMode, findNotServed } from './find.ts';
+export { INSTRUMENT_KINDS, type InstrumentKind, KIND_NAMES } from './instrument-kind.ts';
+export { type FoundInstrument, type InstrumentSearch, searchInstruments } from './instrument-search.ts';
 export { loadCatalogue } from './load.ts';
 export { plainCatalogue, plainInstrument } from './plain.ts';
 export type {
@@ -25,6 +28,7 @@ export type {
   PlainMode,
   PlainTuning,
 } from './plain-types.ts';
+export { type RecognisedTuning, recogniseTuning } from './recognise-tuning.ts';
 export { type ModeSearch, searchModes } from './search.ts';
 export { slugOf } from './slug.ts';
 export { suggestFamilies, suggestInstruments, suggestModes } from './suggest.ts';

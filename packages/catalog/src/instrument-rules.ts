@@ -1,14 +1,21 @@
 /**
  * What must agree inside an instrument's file beyond the kinds of its values.
  */
-import type { Course, PartialFret, ShortString } from '@stillroot/core';
+import type { Course, HandFrame, PartialFret, ShortString } from '@stillroot/core';
+
+interface Range {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** The part of an instrument's file that the rules look at. */
 interface Checked {
   readonly strings: number;
   readonly scaleLengthMm: number;
-  readonly scaleLengthRangeMm: { readonly from: number; readonly to: number };
+  readonly scaleLengthRangeMm: Range;
   readonly frets: number;
+  readonly fretsRange: Range;
+  readonly handFrame: HandFrame;
   readonly partialFrets?: readonly PartialFret[];
   readonly shortStrings: readonly ShortString[];
   readonly clef: { readonly octaveChange: number };
@@ -22,14 +29,30 @@ interface Breach {
   readonly message: string;
 }
 
+/**
+ * From about this length on, instruments in fifths are fingered one finger a fret as well (published lessons
+ * for the mandolin and other short necks).
+ */
+const LONG_SCALE_MM = 500;
+
 /** Every rule that an instrument breaks. */
 export function checkInstrument(instrument: Checked): readonly Breach[] {
-  const { scaleLengthMm, scaleLengthRangeMm: range, clef } = instrument;
+  const { scaleLengthMm, scaleLengthRangeMm: range, frets, fretsRange, clef } = instrument;
   return [
     ...breach(
       scaleLengthMm < range.from || scaleLengthMm > range.to,
       ['scaleLengthMm'],
       `expected a length within scaleLengthRangeMm, ${range.from} to ${range.to}`,
+    ),
+    ...breach(
+      frets < fretsRange.from || frets > fretsRange.to,
+      ['frets'],
+      `expected a number within fretsRange, ${fretsRange.from} to ${fretsRange.to}`,
+    ),
+    ...breach(
+      instrument.handFrame === 'two-frets-per-finger' && !isShortInFifths(instrument),
+      ['handFrame'],
+      `expected two frets a finger only below ${LONG_SCALE_MM} mm and in fifths`,
     ),
     ...breach(
       instrument.soundingMinusWrittenSemitones !== 12 * clef.octaveChange,
@@ -51,6 +74,12 @@ export function isReentrant(courses: readonly Course[]): boolean {
     const before = courses[at - 1];
     return before !== undefined && principal.midi < before[0].midi;
   });
+}
+
+function isShortInFifths({ scaleLengthMm, tunings }: Checked): boolean {
+  const open = tunings[0]?.courses.map(([principal]) => principal.midi) ?? [];
+  const isInFifths = open.every((midi, at) => at === 0 || midi - (open[at - 1] ?? 0) === 7);
+  return scaleLengthMm < LONG_SCALE_MM && isInFifths;
 }
 
 function checkTuning(tuning: Checked['tunings'][number], at: number, strings: number): readonly Breach[] {

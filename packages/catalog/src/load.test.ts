@@ -31,6 +31,13 @@ describe('loadCatalogue', () => {
   });
 });
 
+test('the kind of an instrument is one of the list', () => {
+  const data = dataWith(folder, 'instruments/bass-4.json', ['kind'], 'violin');
+  expect(messageOf(data)).toMatch(
+    /^data\/instruments\/bass-4\.json: kind: expected one of "guitar"\|.*\|"pipa", got "violin"$/,
+  );
+});
+
 describe('a broken value inside a file', () => {
   const bass = 'instruments/bass-4.json';
   const minor = 'families/harmonic-minor.json';
@@ -69,6 +76,40 @@ describe('a broken value inside a file', () => {
       ['scaleLengthMm'],
       1000,
       'scaleLengthMm: expected a length within scaleLengthRangeMm, 762 to 914, got 1000',
+    ],
+    [
+      bass,
+      ['fretsRange'],
+      { from: 22, to: 24 },
+      'frets: expected a number within fretsRange, 22 to 24, got 21',
+    ],
+    [bass, ['fretsRange', 'from'], 0, 'fretsRange.from: expected number to be >0, got 0'],
+    [
+      bass,
+      ['handFrame'],
+      'two-frets-per-finger',
+      'handFrame: expected two frets a finger only below 500 mm and in fifths, got "two-frets-per-finger"',
+    ],
+    [
+      'instruments/ukulele-soprano.json',
+      ['handFrame'],
+      'two-frets-per-finger',
+      'handFrame: expected two frets a finger only below 500 mm and in fifths, got "two-frets-per-finger"',
+    ],
+    [
+      'instruments/mandocello.json',
+      ['handFrame'],
+      'two-frets-per-finger',
+      'handFrame: expected two frets a finger only below 500 mm and in fifths, got "two-frets-per-finger"',
+    ],
+    [bass, ['tunings', 0, 'sources'], [], 'tunings[0].sources: expected at least one source'],
+    [bass, ['musicXmlSound'], 'bass', 'musicXmlSound: expected a sound such as pluck.guitar, got "bass"'],
+    ['not-served.json', [1, 'reason'], 'Why', '[1].reason: expected whole sentences, got "Why"'],
+    [
+      'not-served.json',
+      [1, 'id'],
+      'baglama',
+      '[1].id: expected an id that no other entry has, got "baglama"',
     ],
     [
       bass,

@@ -6,7 +6,15 @@ import { type Mode, UNIVERSE } from '@stillroot/core';
 import type { ConflictFile } from './conflict-file.ts';
 import { crossCheck } from './cross-checks.ts';
 import { readDataFiles } from './data-files.ts';
-import type { Catalogue, Conflict, FamilyEntry, InstrumentEntry, ModeEntry, Source } from './entries.ts';
+import type {
+  Catalogue,
+  Conflict,
+  FamilyEntry,
+  InstrumentEntry,
+  ModeEntry,
+  Source,
+  TuningEntry,
+} from './entries.ts';
 import { errorOf, type FileProblem } from './file-problem.ts';
 import type { InstrumentFile } from './instrument-file.ts';
 import { buildFamilies } from './mode-entries.ts';
@@ -33,7 +41,12 @@ export function loadCatalogue(dataFolder: URL | string): Catalogue {
 
   const modes = families.flatMap((family) => family.modes).toSorted((a, b) => a.mode.index - b.mode.index);
   const instruments = files.instruments.map(({ value }) => buildInstrument(value, sourcesById));
-  return { modes, families, instruments, sources, conflicts };
+  const notServed = (files.notServed?.value ?? []).map(({ recalled, ...entry }) => ({
+    ...entry,
+    isRecalled: recalled,
+    sources: pick(entry.sources, sourcesById),
+  }));
+  return { modes, families, instruments, notServed, sources, conflicts };
 }
 
 function buildSource({ recalled, ...source }: SourceFile[number]): Source {
@@ -62,14 +75,22 @@ function buildInstrument(file: InstrumentFile, sourcesById: ReadonlyMap<string, 
   } = file;
   return {
     ...rest,
-    tunings: [buildTuning(standard), ...others.map(buildTuning)],
+    tunings: [buildTuning(standard, sourcesById), ...others.map((one) => buildTuning(one, sourcesById))],
     sources: pick(file.sources, sourcesById),
     handFrameSources: pick(file.handFrameSources, sourcesById),
   };
 }
 
-function buildTuning({ reentrant, recalled = false, ...tuning }: InstrumentFile['tunings'][number]) {
-  return { ...tuning, isReentrant: reentrant, isRecalled: recalled };
+function buildTuning(
+  { reentrant, recalled = false, sources, ...tuning }: InstrumentFile['tunings'][number],
+  sourcesById: ReadonlyMap<string, Source>,
+): TuningEntry {
+  return {
+    ...tuning,
+    isReentrant: reentrant,
+    isRecalled: recalled,
+    ...(sources === undefined ? {} : { sources: pick(sources, sourcesById) }),
+  };
 }
 
 function pick(ids: readonly string[], sourcesById: ReadonlyMap<string, Source>): readonly Source[] {

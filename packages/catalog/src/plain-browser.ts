@@ -4,6 +4,7 @@
 import { type Course, type Instrument, invariant, parseCourse, type Tuning } from '@stillroot/core';
 import type { PlainInstrument, PlainTuning } from './plain-types.ts';
 
+export { INSTRUMENT_KINDS, type InstrumentKind, KIND_NAMES } from './instrument-kind.ts';
 export type {
   PlainCatalogue,
   PlainFamily,

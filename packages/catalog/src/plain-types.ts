@@ -3,6 +3,7 @@
  * text.
  */
 import type { HandFrame, PartialFret, ShortString } from '@stillroot/core';
+import type { InstrumentKind } from './instrument-kind.ts';
 
 /** A family: its modes' step ids by degree from the head. */
 export interface PlainFamily {
@@ -29,6 +30,7 @@ export interface PlainTuning {
 export interface PlainInstrument {
   readonly id: string;
   readonly name: string;
+  readonly kind: InstrumentKind;
   readonly aliases: readonly string[];
   readonly scaleLengthMm: number;
   readonly frets: number;

@@ -22,6 +22,16 @@ describe('plainCatalogue', () => {
   });
 });
 
+describe('instruments', () => {
+  test('carry their kind, and neither sources, ranges nor remarks', () => {
+    for (const [at, plain] of carried.instruments.entries()) {
+      expect(plain.kind).toBe(CATALOGUE.instruments[at]?.kind);
+      const fields = [...Object.keys(plain), ...plain.tunings.flatMap((tuning) => Object.keys(tuning))];
+      expect(fields.filter((field) => /source|range|recalled|note|xml|clef/i.test(field))).toEqual([]);
+    }
+  });
+});
+
 describe('instrumentFromPlain', () => {
   test.each(carried.instruments.map((plain) => [plain.id, plain] as const))(
     '%s has the same necks',

@@ -22,6 +22,7 @@ export function plainInstrument(entry: InstrumentEntry): PlainInstrument {
   return {
     id: entry.id,
     name: entry.name,
+    kind: entry.kind,
     aliases: entry.aliases,
     scaleLengthMm: entry.scaleLengthMm,
     frets: entry.frets,
