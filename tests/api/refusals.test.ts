@@ -45,6 +45,14 @@ describe('names that nothing has', () => {
     expect(problem.errors[0]?.expected).toContain(suggestion);
   });
 
+  test.each([['oud'], ['saz'], ['guitarron'], ['fretless-bass']])(
+    'an instrument that cannot be served, %s, is told why',
+    async (name) => {
+      const problem = await refused(`/v1/instruments/${name}`, 404);
+      expect(problem.errors[0]?.expected).toMatch(/cannot be served\. .{20}/);
+    },
+  );
+
   test('an address that is none of ours points at the description of those that are', async () => {
     const problem = await refused('/v1/nothing', 404);
     expect(problem.errors[0]?.expected).toContain('/v1/openapi.json');
@@ -62,12 +70,25 @@ describe('parameters that are not what they should be', () => {
     ['/v1/modes/dorian/A/fretboard?tuning=E2-A2-X3', 'tuning[2]', 'a note and its octave'],
     ['/v1/modes/dorian/A/fretboard?tuning=-', 'tuning', '1 to 14 open strings'],
     [`/v1/modes/dorian/A/fretboard?tuning=${FORTY_STRINGS}`, 'tuning', '1 to 14 open strings'],
-    ['/v1/modes/dorian/A/fretboard?capo=99', 'capo', 'a whole number from 0 to 36'],
+    ['/v1/modes/dorian/A/fretboard?capo=99', 'capo', 'a number from 0 to 36'],
     ['/v1/modes/dorian/A/fretboard?capo=30', 'capo', 'a fret of this neck'],
+    ['/v1/modes/dorian/A/fretboard?instrument=dulcimer-mountain&capo=6.25', 'capo', 'a fret of this neck'],
+    [
+      '/v1/modes/dorian/A/fretboard?capo=2&capoStrings=7',
+      'capoStrings[0]',
+      'strings of this neck by number, 1 to 6',
+    ],
+    ['/v1/modes/dorian/A/fretboard?capoStrings=two', 'capoStrings', 'whole numbers from 1 to 14'],
+    ['/v1/modes/dorian/A/fretboard?transpose=99', 'transpose', 'a whole number from -24 to 24'],
+    ['/v1/modes/dorian/A/fretboard?instrument=bass-5&transpose=-24', 'transpose', 'MIDI notes 0 to 127'],
+    ['/v1/modes/dorian/A/fretboard?scaleLength=9', 'scaleLength', 'one length from 200 to 1200'],
+    ['/v1/modes/dorian/A/fretboard?instrument=oud', 'instrument', 'has no frets'],
+    ['/v1/modes/dorian/A/fretboard?tuning=EADGBH', 'tuning', 'open strings, low to high'],
+    ['/v1/modes/dorian/A/fingerings?handSize=huge', 'handSize', 'one of small, medium, large'],
     ['/v1/modes/dorian/A/fretboard?frets=0', 'frets', 'a whole number from 1 to 36'],
     ['/v1/modes/dorian/A/fretboard?frets=1e1', 'frets', 'a whole number from 1 to 36'],
     ['/v1/modes/dorian/A/fretboard?tunning=E2', 'tunning', 'one of the parameters instrument, tuning'],
-    ['/v1/modes/dorian/A/fretboard?capo=1&capo=2', 'capo', 'a whole number'],
+    ['/v1/modes/dorian/A/fretboard?capo=1&capo=2', 'capo', 'a number from 0 to 36'],
     [
       '/v1/modes/dorian/A/fingerings?style=sideways',
       'style',
@@ -75,7 +96,7 @@ describe('parameters that are not what they should be', () => {
     ],
     ['/v1/modes/dorian/A/fingerings?reach=0', 'reach', 'a number from 40 to 200'],
     ['/v1/modes/dorian/A/fingerings?reach=-5', 'reach', 'a number from 40 to 200'],
-    ['/v1/modes/dorian/A/fingerings?fret=', 'fret', 'a whole number from 0 to 36'],
+    ['/v1/modes/dorian/A/fingerings?fret=', 'fret', 'a number from 0 to 36'],
     ['/v1/rounds/major/A?tempo=NaN', 'tempo', 'a number from 20 to 400'],
     ['/v1/rounds/major/A?tempo=0', 'tempo', 'a number from 20 to 400'],
     ['/v1/rounds/major/A?order=random', 'order', 'one of parent, brightness, fewest-moves'],

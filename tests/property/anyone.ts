@@ -9,12 +9,16 @@ import {
   type Mode,
   type Neck,
   type NeckOptions,
+  OPEN_STRING_USES,
+  type OpenStrings,
   ORDERS,
   type Order,
   parseTuning,
   type Result,
   ROOTS,
   type Root,
+  SHARINGS,
+  type Sharing,
   STYLES,
   type Style,
   UNIVERSE,
@@ -30,6 +34,8 @@ export interface Question {
   readonly root: Root;
   readonly style: Style;
   readonly order: Order;
+  readonly openStrings: OpenStrings;
+  readonly sharing: Sharing;
   readonly fret: number | undefined;
   /** Whole tenths of a millimetre, as answers give it. */
   readonly reachMm: number;
@@ -91,20 +97,20 @@ export const questions: fc.Arbitrary<Question> = fc
     root: fc.constantFrom(...ROOTS),
     style: fc.constantFrom(...STYLES),
     order: fc.constantFrom(...ORDERS),
+    openStrings: fc.constantFrom(...OPEN_STRING_USES),
+    sharing: fc.constantFrom(...SHARINGS),
     fret: oneIn(2, fc.integer({ min: 0, max: 30 })),
     reachMm: fc.integer({ min: 400, max: 2000 }).map((tenths) => tenths / 10),
     limit: fc.integer({ min: 1, max: 5 }),
   })
   .map(({ instrument, capo, ...asked }) => {
-    const options: NeckOptions = capo
+    const [tuning] = instrument.tunings;
+    const wanted: NeckOptions = capo
       ? { capoFret: capo.capoFret, ...(capo.capoStrings && { capoStrings: capo.capoStrings }) }
       : {};
-    return {
-      instrument,
-      options,
-      neck: valueIn(buildNeck(instrument, instrument.tunings[0], options)),
-      ...asked,
-    };
+    // A capo that this neck refuses (on strings or frets that it lacks) is left off.
+    const options = buildNeck(instrument, tuning, wanted).ok ? wanted : {};
+    return { instrument, options, neck: valueIn(buildNeck(instrument, tuning, options)), ...asked };
   });
 
 function valueIn<T>(result: Result<T>): T {

@@ -46,7 +46,7 @@ export const HANDLERS: Handlers = {
   route: (_, { from, to, root }) =>
     scales.route(resolveMode(from, 'from'), resolveMode(to, 'to'), resolveRoot(root)),
   search: (_, { notes, root, limit }) => searchNotes(notes, root, limit),
-  instruments: () => instruments.instruments(),
+  instruments: (_, query) => instruments.instruments(query),
   instrument: ({ instrument }) => instruments.instrument(resolveInstrument(instrument)),
   health: () => ({ status: 'ok', modes: CATALOGUE.modes.length, instruments: CATALOGUE.instruments.length }),
 };

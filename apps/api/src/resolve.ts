@@ -6,8 +6,11 @@ import {
   findFamily,
   findInstrument,
   findMode,
+  findNotServed,
   type InstrumentEntry,
   type ModeEntry,
+  type RecognisedTuning,
+  recogniseTuning,
   suggestFamilies,
   suggestInstruments,
   suggestModes,
@@ -15,11 +18,14 @@ import {
 import {
   buildNeck,
   type Neck,
+  type NeckOptions,
   parseRoot,
-  parseTuning,
   type Result,
   type Root,
+  readTuning,
   type Tuning,
+  type TuningReading,
+  transposeTuning,
 } from '@stillroot/core';
 import { ProblemReply } from './problem-reply.ts';
 
@@ -35,15 +41,12 @@ export function resolveFamily(text: string): FamilyEntry {
 
 /** The instrument of a name in a path, or a problem that suggests the nearest. */
 export function resolveInstrument(text: string): InstrumentEntry {
-  return (
-    findInstrument(text) ??
-    unknown(
-      'instrument',
-      text,
-      'an instrument',
-      suggestInstruments(text).map(({ id }) => ({ slug: id })),
-    )
-  );
+  const instrument = findInstrument(text);
+  if (instrument) return instrument;
+  const reason = whyNotServed(text);
+  if (reason) throw new ProblemReply('unknownName', [{ field: 'instrument', value: text, expected: reason }]);
+  const nearest = suggestInstruments(text).map(({ id }) => ({ slug: id }));
+  return unknown('instrument', text, 'an instrument', nearest);
 }
 
 /** The root of a name. */
@@ -55,19 +58,50 @@ export function resolveRoot(text: string): Root {
 export interface NeckQuery {
   readonly instrument: string;
   readonly tuning?: string | undefined;
+  readonly transpose: number;
   readonly capo: number;
+  readonly capoStrings?: readonly number[] | undefined;
+  /** One length, or those of the lowest and the highest string. */
+  readonly scaleLength?: readonly number[] | undefined;
   readonly frets?: number | undefined;
 }
 
+/** A neck, and how the words for it were taken. */
+export interface AskedNeck {
+  readonly neck: Neck;
+  /** Absent where the tuning is named by its id. */
+  readonly reading?: TuningReading & { readonly text: string };
+  /** Other tunings of the catalogue that have the same open strings. */
+  readonly alsoTuned: readonly RecognisedTuning[];
+}
+
 /** The neck that a query names. */
-export function resolveNeck({ instrument: name, tuning: tuningText, capo, frets }: NeckQuery): Neck {
+export function resolveNeck(query: NeckQuery): AskedNeck {
+  const { instrument: name, tuning: text, transpose } = query;
   const instrument = findInstrument(name);
-  if (!instrument) {
-    const nearest = suggestInstruments(name).map(({ id }) => id);
-    throw refusal('instrument', name, `an instrument of /v1/instruments, such as ${nearest.join(', ')}`);
-  }
-  const tuning = tuningText === undefined ? instrument.tunings[0] : resolveTuning(instrument, tuningText);
-  return orRefuse(buildNeck(instrument, tuning, { capoFret: capo, ...(frets !== undefined && { frets }) }));
+  if (!instrument) throw refusal('instrument', name, whyNotServed(name) ?? nearestInstruments(name));
+  const named = text === undefined ? instrument.tunings[0] : tuningOfId(instrument, text);
+  const reading = named || text === undefined ? undefined : { ...readTyped(instrument, text), text };
+  const asked = (named ?? reading?.tuning) as Tuning;
+  const tuning = transpose === 0 ? asked : orRefuse(transposeTuning(asked, transpose));
+  const neck = orRefuse(buildNeck(instrument, tuning, neckOptions(query)));
+  const own = neck.tuning.id;
+  const alsoTuned = recogniseTuning(
+    tuning.courses.map(([principal]) => principal.midi),
+    instrument,
+  ).filter((one) => one.instrument !== instrument || one.tuning.id !== own);
+  return { neck, alsoTuned, ...(reading && { reading }) };
+}
+
+function neckOptions({ capo, capoStrings, scaleLength, frets }: NeckQuery): NeckOptions {
+  const [first, second] = scaleLength ?? [];
+  return {
+    capoFret: capo,
+    ...(capoStrings && { capoStrings }),
+    ...(first !== undefined && second === undefined && { scaleLengthMm: first }),
+    ...(first !== undefined && second !== undefined && { scaleLengthsMm: { bass: first, treble: second } }),
+    ...(frets !== undefined && { frets }),
+  };
 }
 
 /** The value of a result, or a problem about the request. */
@@ -81,18 +115,27 @@ export function refusal(field: string, value: string, expected: string): Problem
   return new ProblemReply('badInput', [{ field, value: value.slice(0, 60), expected }]);
 }
 
-function resolveTuning(instrument: InstrumentEntry, text: string): Tuning {
+function tuningOfId(instrument: InstrumentEntry, text: string): Tuning | undefined {
   const wanted = text.trim().toLowerCase();
-  const known = instrument.tunings.find(({ id }) => id === wanted);
-  if (known) return known;
-  const parsed = parseTuning(text);
-  if (parsed.ok) return parsed.value;
+  return instrument.tunings.find(({ id }) => id === wanted);
+}
+
+function readTyped(instrument: InstrumentEntry, text: string): TuningReading {
+  const read = readTuning(text, { instrument });
+  if (read.ok) return read.value;
   const ids = instrument.tunings.map(({ id }) => id).join(', ');
-  throw refusal(
-    parsed.problem.field,
-    parsed.problem.value,
-    `${parsed.problem.expected}; or one of the tunings of ${instrument.id}: ${ids}`,
-  );
+  const { field, value, expected } = read.problem;
+  throw refusal(field, value, `${expected}; or one of the tunings of ${instrument.id}: ${ids}`);
+}
+
+function whyNotServed(text: string): string | undefined {
+  const entry = findNotServed(text);
+  return entry && `another instrument: the ${entry.name} cannot be served. ${entry.reason}`;
+}
+
+function nearestInstruments(name: string): string {
+  const nearest = suggestInstruments(name).map(({ id }) => id);
+  return `an instrument of /v1/instruments, such as ${nearest.join(', ')}`;
 }
 
 function unknown(

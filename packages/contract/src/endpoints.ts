@@ -107,9 +107,9 @@ export const ENDPOINTS = {
   ),
   instruments: endpoint(
     '/v1/instruments',
-    'The instruments and their tunings',
+    'The instruments and their tunings, all or those that words are found in',
     requests.NoPath,
-    requests.NoQuery,
+    requests.InstrumentsQuery,
     answers.Instruments,
   ),
   instrument: endpoint(

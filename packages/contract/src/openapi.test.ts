@@ -124,7 +124,10 @@ describe('a parameter in the document', () => {
   const round = '/v1/rounds/{family}/{root}';
 
   test.each([
-    [round, 'capo', { type: 'integer', minimum: 0, maximum: 36, default: 0 }],
+    [round, 'capo', { type: 'number', minimum: 0, maximum: 36, default: 0 }],
+    [round, 'transpose', { type: 'integer', minimum: -24, maximum: 24, default: 0 }],
+    [round, 'capoStrings', { type: 'string', pattern: '^\\d{1,2}(,\\d{1,2}){0,13}$' }],
+    [round, 'handSize', { type: 'string', enum: ['small', 'medium', 'large'], default: 'medium' }],
     [round, 'tempo', { type: 'number', minimum: 20, maximum: 400, default: 80 }],
     [round, 'frets', { type: 'integer', minimum: 1, maximum: 36 }],
     [round, 'instrument', { type: 'string', minLength: 1, maxLength: 200, default: 'guitar-6' }],

@@ -19,9 +19,9 @@ function readAs(schema: z.ZodType, name: string, value: unknown): unknown {
 }
 
 const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', number, number, string])[] = [
-  ['capo', RoundQuery, 'whole', 0, 36, 'the fret a capo lies on, 0 for none'],
+  ['capo', RoundQuery, 'decimal', 0, 36, 'the fret a capo lies on, 0 for none'],
   ['frets', RoundQuery, 'whole', 1, 36, "the last fret, where it is not the instrument's own"],
-  ['fret', RoundQuery, 'whole', 0, 36, 'the fret at which to begin, 0 for the open position'],
+  ['fret', RoundQuery, 'decimal', 0, 36, 'the fret at which to begin, 0 for the open position'],
   ['columns', RoundQuery, 'whole', 1, 7, 'how many necks stand beside one another in a picture'],
   [
     'reach',
@@ -29,7 +29,7 @@ const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', numbe
     'decimal',
     40,
     200,
-    'how far the hand reaches from finger 1 to finger 4, in millimetres',
+    'how far the hand reaches from finger 1 to finger 4, in millimetres, in place of its size',
   ],
   ['tempo', RoundQuery, 'decimal', 20, 400, 'beats a minute, one note a beat'],
   ['limit', FingeringsQuery, 'whole', 1, 20, 'the most answers'],
@@ -98,14 +98,56 @@ describe('a number', () => {
   );
 
   test.each(numbers.filter(([, , kind]) => kind === 'decimal'))('%s may have decimals', (name, schema) => {
-    expect(readAs(schema, name, '99.5')).toBe(99.5);
-    expect(readAs(schema, name, '99.125')).toBe(99.125);
+    const within = ['capo', 'fret'].includes(name) ? 6 : 99;
+    expect(readAs(schema, name, `${within}.5`)).toBe(within + 0.5);
+    expect(readAs(schema, name, `${within}.125`)).toBe(within + 0.125);
   });
+});
+
+describe('a number of semitones', () => {
+  test.each(['-24', '-2', '0', '7', '24'])('%s may be up or down', (value) => {
+    expect(readAs(RoundQuery, 'transpose', value)).toBe(Number(value));
+  });
+
+  test.each(['-25', '25', '1.5', '+2', '--2', '', 'down', 'NaN', '- 2', ['2']])('%j is refused', (value) => {
+    expect(saidOf(RoundQuery, 'transpose', value)).toEqual([
+      'transpose: a whole number from -24 to 24: semitones by which every string is tuned up, or down below zero',
+    ]);
+  });
+});
+
+describe('numbers in one parameter', () => {
+  test('are strings that a capo covers, or the lengths of the outer strings', () => {
+    expect(readAs(RoundQuery, 'capoStrings', '1,2,14')).toEqual([1, 2, 14]);
+    expect(readAs(RoundQuery, 'scaleLength', '648')).toEqual([648]);
+    expect(readAs(RoundQuery, 'scaleLength', '686.5-648')).toEqual([686.5, 648]);
+  });
+
+  test.each(['', '0', '15', '1,,2', '1;2', '1,2,', 'all', '1,2,3,4,5,6,7,8,9,10,11,12,13,14,1', ['1']])(
+    'strings %j are refused',
+    (value) => {
+      expect(saidOf(RoundQuery, 'capoStrings', value)).toEqual([
+        'capoStrings: whole numbers from 1 to 14, parted by commas: the strings a partial capo covers, 1 at the highest-sounding side: 1,2,3; all of them where absent',
+      ]);
+    },
+  );
+
+  test.each(['', '199', '1201', '648-', '-648', '648-100', '648-648-648', 'NaN', '6 48', ['648']])(
+    'lengths %j are refused',
+    (value) => {
+      expect(saidOf(RoundQuery, 'scaleLength', value)).toEqual([
+        'scaleLength: one length from 200 to 1200, or two joined by a hyphen: the scale length in millimetres, or those of the lowest and the highest string with fanned frets: 686-648',
+      ]);
+    },
+  );
 });
 
 describe('a choice', () => {
   test.each([
-    ['style', 'one of position, three-per-string, one-string'],
+    ['style', 'one of position, three-per-string, one-string, two-octaves, whole-range, across-the-neck'],
+    ['open', 'one of near-the-nut, anywhere, never'],
+    ['handSize', 'one of small, medium, large'],
+    ['sharing', 'one of one-area, own-areas'],
     ['labels', 'one of degrees, notes, fingers'],
     ['hand', 'one of right, left'],
     ['order', 'one of parent, brightness, fewest-moves'],
@@ -184,8 +226,12 @@ describe('a query', () => {
   test('of nothing is a query of what is usual', () => {
     expect(RoundQuery.parse({})).toEqual({
       instrument: 'guitar-6',
+      transpose: 0,
       capo: 0,
       style: 'position',
+      open: 'near-the-nut',
+      handSize: 'medium',
+      sharing: 'one-area',
       labels: 'degrees',
       hand: 'right',
       order: 'parent',

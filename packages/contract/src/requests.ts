@@ -2,7 +2,17 @@
  * What may be asked: the parameters of paths and queries. Numbers arrive as text and are turned into
  * numbers here; names (modes, roots, instruments, tunings) are resolved by the API.
  */
-import { MOST_FRETS, ORDERS, REACH_RANGE_MM, STYLES } from '@stillroot/core';
+import {
+  HAND_SIZES,
+  MOST_FRETS,
+  MOST_STRINGS,
+  OPEN_STRING_USES,
+  ORDERS,
+  REACH_RANGE_MM,
+  SCALE_LENGTH_RANGE_MM,
+  SHARINGS,
+  STYLES,
+} from '@stillroot/core';
 import * as z from 'zod';
 
 /** The tempi that a metronome is made for, in beats a minute, with room on both sides. */
@@ -37,15 +47,30 @@ export const NoQuery = z.strictObject({});
 
 const neck = {
   instrument: text('an instrument id or name').default('guitar-6'),
-  tuning: text('a tuning id of the instrument, or open strings low to high: B1-E2-A2-D3-G3-B3-E4').optional(),
-  capo: whole('the fret a capo lies on, 0 for none', 0, MOST_FRETS).default(0),
+  tuning: text(
+    "a tuning id of the instrument, or open strings low to high: B1-E2-A2-D3-G3-B3-E4, E A d g b e', or letters alone (DADGAD) whose octaves are then guessed",
+  ).optional(),
+  transpose: signed('semitones by which every string is tuned up, or down below zero', -24, 24).default(0),
+  capo: decimal('the fret a capo lies on, 0 for none', 0, MOST_FRETS).default(0),
+  capoStrings: numbers(
+    'the strings a partial capo covers, 1 at the highest-sounding side: 1,2,3; all of them where absent',
+    1,
+    MOST_STRINGS,
+  ).optional(),
+  scaleLength: lengths(
+    'the scale length in millimetres, or those of the lowest and the highest string with fanned frets: 686-648',
+  ).optional(),
   frets: whole("the last fret, where it is not the instrument's own", 1, MOST_FRETS).optional(),
 };
 const hand = {
   style: choice('how the scale is laid out', STYLES).default('position'),
-  fret: whole('the fret at which to begin, 0 for the open position', 0, MOST_FRETS).optional(),
+  fret: decimal('the fret at which to begin, 0 for the open position', 0, MOST_FRETS).optional(),
+  open: choice('where open strings may be played', OPEN_STRING_USES).default('near-the-nut'),
+  handSize: choice('the size of the hand', Object.keys(HAND_SIZES) as (keyof typeof HAND_SIZES)[]).default(
+    'medium',
+  ),
   reach: decimal(
-    'how far the hand reaches from finger 1 to finger 4, in millimetres',
+    'how far the hand reaches from finger 1 to finger 4, in millimetres, in place of its size',
     REACH_RANGE_MM.from,
     REACH_RANGE_MM.to,
   ).optional(),
@@ -67,6 +92,9 @@ export const RoundQuery = z.strictObject({
   ...hand,
   ...picture,
   order: choice('the order of the seven modes', ORDERS).default('parent'),
+  sharing: choice('whether the modes share one area or each has its narrowest own', SHARINGS).default(
+    'one-area',
+  ),
   columns: whole('how many necks stand beside one another in a picture', 1, 7).default(1),
   pattern: choice('the order of the notes', PATTERNS).default('up'),
   tempo: decimal('beats a minute, one note a beat', TEMPO_RANGE_BPM.from, TEMPO_RANGE_BPM.to).default(80),
@@ -79,6 +107,10 @@ export const ModesQuery = z.strictObject({
 export const RelatedQuery = z.strictObject({
   shared: whole('the fewest notes in common', 0, 7).default(6),
   limit: whole('the most scales by shared notes', 1, 500).default(40),
+});
+export const InstrumentsQuery = z.strictObject({
+  q: text('words that an instrument or one of its tunings is known by: five string bass, low B').optional(),
+  limit: whole('the most instruments', 1, 100).default(100),
 });
 export const CompareQuery = z.strictObject({
   a: text('a mode').meta({ example: 'dorian' }),
@@ -121,6 +153,39 @@ function list(description: string) {
   return text(description)
     .transform((value) => value.split(/[,\s]+/).filter((item) => item !== ''))
     .refine((items) => items.length > 0, { error: description });
+}
+
+/** Whole numbers in one parameter, parted by commas. */
+function numbers(description: string, from: number, to: number) {
+  const error = `whole numbers from ${from} to ${to}, parted by commas: ${description}`;
+  return z
+    .string({ error })
+    .regex(/^\d{1,2}(,\d{1,2}){0,13}$/, { error })
+    .transform((value) => value.split(',').map(Number))
+    .refine((values) => values.every((value) => value >= from && value <= to), { error })
+    .describe(description);
+}
+
+/** One length, or that of the lowest and that of the highest string. */
+function lengths(description: string) {
+  const { from, to } = SCALE_LENGTH_RANGE_MM;
+  const error = `one length from ${from} to ${to}, or two joined by a hyphen: ${description}`;
+  return z
+    .string({ error })
+    .regex(/^\d{3,4}(\.\d{1,3})?(-\d{3,4}(\.\d{1,3})?)?$/, { error })
+    .transform((value) => value.split('-').map(Number))
+    .refine((values) => values.every((value) => value >= from && value <= to), { error })
+    .describe(description);
+}
+
+function signed(description: string, from: number, to: number) {
+  const error = `a whole number from ${from} to ${to}: ${description}`;
+  return z
+    .string({ error })
+    .regex(/^-?\d{1,2}$/, { error })
+    .transform(Number)
+    .refine((value) => value >= from && value <= to, { error })
+    .meta({ description, type: 'integer', minimum: from, maximum: to });
 }
 
 function whole(description: string, from: number, to: number) {

@@ -3,6 +3,8 @@
  * Pure functions and read-only data; runs in Node and in the browser alike.
  */
 
+export type { AreaShift } from './fingering/across-neck.ts';
+export { OPEN_STRING_USES, type OpenStrings } from './fingering/area.ts';
 export { cautionsFor } from './fingering/cautions.ts';
 export type { Cost } from './fingering/cost.ts';
 export {
@@ -13,7 +15,19 @@ export {
   type Style,
 } from './fingering/fingering.ts';
 export { type FingeringAnswer, type FingeringOptions, fingeringsOf } from './fingering/fingerings.ts';
-export { COMFORTABLE_REACH_MM, DEFAULT_REACH_MM, REACH_RANGE_MM } from './fingering/hand.ts';
+export {
+  comfortableReachMm,
+  DEFAULT_REACH_MM,
+  HAND_SIZES,
+  type HandPosition,
+  type HandSize,
+  type HandSizeName,
+  handPositions,
+  REACH_RANGE_MM,
+} from './fingering/hand.ts';
+export { solve } from './fingering/solve.ts';
+export type { BeyondReach } from './fingering/three-per-string.ts';
+export type { LineNote } from './fingering/touch.ts';
 export { type DegreeChord, seventhsOf, triadsOf } from './harmony/chords.ts';
 export { type Holding, scalesHolding } from './harmony/holding.ts';
 export { fretDistanceMm } from './instrument/fret.ts';
@@ -34,9 +48,21 @@ export {
   type Neck,
   type NeckOptions,
   type NeckString,
+  openSlot,
   soundingPitchClasses,
+  stringFretDistanceMm,
 } from './instrument/neck.ts';
-export { MOST_STRINGS, openStringNames, parseCourse, parseTuning } from './instrument/tuning.ts';
+export { type OuterLengthsMm, SCALE_LENGTH_RANGE_MM } from './instrument/neck-options.ts';
+export { type ReadTuningOptions, readTuning, type TuningReading } from './instrument/read-tuning.ts';
+export { transposeTuning } from './instrument/transpose.ts';
+export {
+  MOST_STRINGS,
+  openStringNames,
+  ownTuning,
+  parseCourse,
+  parseTuning,
+} from './instrument/tuning.ts';
+export type { TuningNotation } from './instrument/tuning-words.ts';
 export {
   type Base,
   CHURCH_MODE_NAMES,
@@ -71,6 +97,7 @@ export { LETTERS, type Letter, MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf 
 export { formatNote, type NoteName, parseNote, pitchClassOfNote } from './pitch/note.ts';
 export { formatMidi, frequencyHz, type Pitch, parsePitch } from './pitch/pitch.ts';
 export { commonCount, type PitchClassSet, setOf } from './pitch/pitch-class-set.ts';
+export { formatHelmholtz, parseHelmholtz } from './pitch/pitch-helmholtz.ts';
 export { EVERYDAY_ROOTS, parseRoot, ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from './pitch/root.ts';
 export { fail, invariant, type Problem, type Result, succeed } from './problem.ts';
 export { type Neighbour, neighboursOf, type RouteStep, routeBetween } from './relation/neighbours.ts';
@@ -78,3 +105,4 @@ export { degreeIn, familyOf, modesFrom, parentScale, relativeScales } from './re
 export { placementSets, type SharedScale, sharedScales } from './relation/shared.ts';
 export { ORDERS, type Order, orderModes } from './round/order.ts';
 export { type Round, type RoundMode, type RoundOptions, roundOf } from './round/round.ts';
+export { SHARINGS, type Sharing } from './round/together.ts';

@@ -5,6 +5,7 @@ import {
   type Fingering,
   formatDegree,
   type Neck,
+  openSlot,
   type Place,
   placesOn,
   type Scale,
@@ -139,7 +140,7 @@ function movesBetween(
 }
 
 function slotOf(neck: Neck, fret: number): number {
-  if (fret === 0) return Math.min(...neck.strings.map(({ startSlot }) => startSlot));
+  if (fret === 0) return openSlot(neck);
   return neck.slots.findIndex((slot) => slot.fret === fret);
 }
 

@@ -1,6 +1,6 @@
 import { XMLParser } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
-import { GLYPH_DEFINITIONS, GLYPH_RADIUS, NECK_STYLE, toneOf } from './glyphs.ts';
+import { GLYPH_DEFINITIONS, GLYPH_RADIUS, glyphLabel, NECK_STYLE, toneOf } from './glyphs.ts';
 
 interface Glyph {
   readonly id: string;
@@ -81,6 +81,31 @@ describe('the glyph of a degree', () => {
     expect(Math.abs(middleX)).toBeLessThan(0.1);
     // The triangle is set lower, so that the figure in it stands where it is wide.
     expect(Math.abs(middleY - (degree === 3 ? 3 : 0))).toBeLessThan(0.1);
+  });
+});
+
+describe('the label of a glyph', () => {
+  test('stands in the middle of its glyph, as it is', () => {
+    expect(glyphLabel(7, '♭7')).toBe('<text y="4">♭7</text>');
+  });
+
+  test('longer than three signs is set smaller', () => {
+    for (const degree of [1, 2, 3, 4, 5, 6, 7]) {
+      expect(glyphLabel(degree, '♯♯♯♯')).toContain('style="font-size:9px"');
+      expect(glyphLabel(degree, '♭♭♭')).not.toContain('style');
+    }
+  });
+
+  // Measured in a browser: a flat or sharp and a figure in bold are 1.17 em wide, capitals 0.73 em high.
+  test('of two signs fits into the triangle where its head is, and does not go below its side', () => {
+    const [, y, scale] = /translate\(0 ([\d.]+)\)scale\(([\d.]+)\)/.exec(glyphLabel(3, '♭3')) ?? [];
+    const corners = cornersOf(3);
+    const [peak, foot] = [Math.min(...corners.map(([, at]) => at)), Math.max(...corners.map(([, at]) => at))];
+    const fontSize = 12 * Number(scale);
+    const head = Number(y) - 0.73 * fontSize;
+    const roomAtHead = (2 * (head - peak)) / Math.sqrt(3);
+    expect(roomAtHead).toBeGreaterThan(1.17 * fontSize + 1.6);
+    expect(Number(y)).toBeLessThan(foot - 2);
   });
 });
 

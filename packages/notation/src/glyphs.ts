@@ -4,6 +4,8 @@
  * says which way a degree is altered, in two colours of the Okabe–Ito palette, and is never alone.
  */
 
+import { tidy } from './neck-svg-text.ts';
+
 /** How a degree is altered: not, downwards or upwards. */
 export type Tone = 'plain' | 'lowered' | 'raised';
 
@@ -18,7 +20,7 @@ export const GLYPH_RADIUS = 12;
 
 /** The radius that gives each polygon about the same weight as the disc. */
 const POLYGON_RADII: ReadonlyMap<number, number> = new Map([
-  [3, 15.5],
+  [3, 17],
   [4, 14.5],
   [5, 13.5],
   [6, 13],
@@ -29,6 +31,23 @@ const POLYGON_RADII: ReadonlyMap<number, number> = new Map([
 export const GLYPH_DEFINITIONS: string = [1, 2, 3, 4, 5, 6, 7]
   .map((degree) => `<g id="degree-${degree}">${shapeOf(degree)}</g>`)
   .join('');
+
+/** How far down the foot of a label stands. */
+const LABEL_Y = 4;
+/** A triangle is wide where it is low, so its label stands lower and is somewhat smaller. */
+const IN_TRIANGLE = { y: 7.5, scale: 0.85 };
+/** Longer labels are set smaller, by a style that no rule of the page overrides. */
+const LONG_LABEL = 3;
+
+/** The label of a glyph, to stand beside it in one group. */
+export function glyphLabel(degree: number, label: string): string {
+  const isLong = label.length > LONG_LABEL;
+  const size = isLong ? ' style="font-size:9px"' : '';
+  if (degree !== 3) return `<text y="${LABEL_Y}"${size}>${label}</text>`;
+  const { y, scale } = IN_TRIANGLE;
+  const place = isLong ? ` y="${y}"` : ` transform="translate(0 ${y})scale(${scale})"`;
+  return `<text${place}${size}>${label}</text>`;
+}
 
 /** The style of a neck drawing where no page gives one. */
 export const NECK_STYLE = `
@@ -64,11 +83,7 @@ function shapeOf(degree: number): string {
   const radius = POLYGON_RADII.get(degree) as number;
   const points = Array.from({ length: degree }, (_, corner) => {
     const turn = (2 * Math.PI * corner) / degree - Math.PI / 2 + (degree === 4 ? Math.PI / 4 : 0);
-    return `${round(radius * Math.cos(turn))},${round(radius * Math.sin(turn) + (degree === 3 ? 3 : 0))}`;
+    return `${tidy(radius * Math.cos(turn))},${tidy(radius * Math.sin(turn) + (degree === 3 ? 3 : 0))}`;
   });
   return `<polygon points="${points.join(' ')}"/>`;
-}
-
-function round(value: number): number {
-  return Math.round(value * 10) / 10;
 }

@@ -3,7 +3,8 @@ import { XMLParser, XMLValidator } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
 import { drawFingering, drawFretboard, type NeckDrawing } from './drawing.ts';
 import { neckOf, scaleOf } from './given.ts';
-import { escapeXml, neckSvg } from './neck-svg.ts';
+import { neckSvg } from './neck-svg.ts';
+import { escapeXml } from './neck-svg-text.ts';
 import { sheetSvg } from './sheet-svg.ts';
 
 const guitar = neckOf('E2-A2-D3-G3-B3-E4');
@@ -33,13 +34,13 @@ const documents: readonly (readonly [string, string, boolean])[] = [
   ['a neck that stands alone', neckSvg(inArea('x'), { standalone: true }), true],
   [
     'a left-handed neck',
-    neckSvg(drawFretboard(banjo, aeolian, 'x'), { standalone: true, leftHanded: true }),
+    neckSvg(drawFretboard(banjo, aeolian, 'x'), { standalone: true, handedness: 'left' }),
     true,
   ],
   ['a neck with long labels', neckSvg(far, { standalone: true }), true],
   ['a neck with a hostile title', neckSvg(inArea(HOSTILE), { standalone: true }), true],
   ['a sheet of seven necks', sheetSvg('A sheet', seven), true],
-  ['a sheet in four columns', sheetSvg('A sheet', seven, { columns: 4, leftHanded: true }), true],
+  ['a sheet in four columns', sheetSvg('A sheet', seven, { columns: 4, handedness: 'left' }), true],
   ['a sheet with hostile titles', sheetSvg(HOSTILE, [inArea(HOSTILE), far]), true],
   ['a sheet of nothing', sheetSvg('Nothing', []), true],
 ];
@@ -125,7 +126,11 @@ describe('double accidentals', () => {
   );
 
   test('longer than three signs are set smaller, by a style that no rule of the page overrides', () => {
-    const sized = [...neckSvg(far, { standalone: true }).matchAll(/<text y="4"([^>]*)>([^<]*)</g)];
+    const sized = [
+      ...neckSvg(far, { standalone: true }).matchAll(
+        /<use[^>]*><text(?: y="[\d.]+"| transform="[^"]*")([^>]*)>([^<]*)</g,
+      ),
+    ];
     expect(sized.some(([, style]) => style !== '')).toBe(true);
     for (const [, style, label = ''] of sized) {
       expect(style).toBe([...label].length > 3 ? ' style="font-size:9px"' : '');

@@ -3,7 +3,8 @@
  */
 import { toSigns } from '@stillroot/core';
 import type { NeckDrawing } from './drawing.ts';
-import { escapeXml, forAnyFont, layNeck, type NeckSvgOptions, STANDALONE_HEAD } from './neck-svg.ts';
+import { layNeck, type NeckSvgOptions, STANDALONE_HEAD } from './neck-svg.ts';
+import { escapeXml, forAnyFont, tidy } from './neck-svg-text.ts';
 
 const HEADLINE = 40;
 const TITLE_LINE = 24;
@@ -59,8 +60,4 @@ export function sheetSvg(
 /** Room for a line of text: no drawing can measure its own letters. */
 function lineWidth(text: string, size: number): number {
   return Math.ceil([...forAnyFont(toSigns(text))].length * size * LETTER_EMS);
-}
-
-function tidy(value: number): number {
-  return Math.round(value * 10) / 10;
 }

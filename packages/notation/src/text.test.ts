@@ -171,6 +171,46 @@ describe('a fretboard in text', () => {
   });
 });
 
+describe('a fretboard in text for a left-handed player', () => {
+  const boards: readonly (readonly [string, Neck, Scale])[] = [
+    ['a guitar', guitar, aeolian],
+    ['a guitar with a capo', capoed, aeolian],
+    ['a guitar in double flats', guitar, scaleOf('Gb', '1222122')],
+    ['a banjo', banjo, scaleOf('G', '2212221')],
+    ['a dulcimer', dulcimer, ionian],
+  ];
+  /** The cells of a row from the nut, the name of its string first. */
+  const cellsOf = (row: string, from: 'left' | 'right'): readonly string[] => {
+    const cells = row.split('|').map((cell) => cell.replaceAll(/[- ]/g, ''));
+    return (from === 'left' ? cells : cells.toReversed()).slice(0, -1);
+  };
+
+  test.each(boards)(
+    'of %s is mirrored, string 1 still on top and every name as it was',
+    (_name, neck, scale) => {
+      const [head = '', ...rows] = fretboardText(neck, scale).split('\n');
+      const [leftHead = '', ...leftRows] = fretboardText(neck, scale, { handedness: 'left' }).split('\n');
+      expect(leftRows.map((row) => cellsOf(row, 'right'))).toEqual(rows.map((row) => cellsOf(row, 'left')));
+      expect(leftHead.trim().split(/ +/).toReversed()).toEqual(head.trim().split(/ +/));
+    },
+  );
+
+  test.each(boards)('of %s lines up, each number at the right end of its column', (_name, neck, scale) => {
+    const [head = '', ...rows] = fretboardText(neck, scale, { handedness: 'left' }).split('\n');
+    const ends = [...head.matchAll(/\S+/g)].map(({ 0: fret, index }) => index + fret.length);
+    for (const row of rows) {
+      const walls = [...row.matchAll(/\|/g)].map(({ index }) => index);
+      expect(walls.slice(1)).toEqual(ends);
+    }
+  });
+
+  test('has its nut on the right, and blanks where a short string has not begun', () => {
+    const rows = fretboardText(banjo, aeolian, { handedness: 'left' }).split('\n');
+    expect(rows[5]?.endsWith(`--G${'|   '.repeat(5)}|G4`)).toBe(true);
+    expect(rows[4]?.endsWith('--E|---|--D|D3')).toBe(true);
+  });
+});
+
 describe('the summary of a fingering', () => {
   const fingering = fingeringOf(guitar, aeolian, { fret: 5 });
   const costing = (travelMm: number): Fingering => ({ ...fingering, cost: { ...fingering.cost, travelMm } });

@@ -1,59 +1,48 @@
 /**
  * Necks and fingerings as plain text that lines up in any monospaced font. Tablature has string 1 on top
- * and counts frets as the neck's inlays do, 0 for an open string.
+ * and counts frets as the neck's inlays do, 0 for an open string. A fretboard is a picture of a neck, so it may
+ * be mirrored for a left-handed player; tablature runs on in time, from left to right for everyone.
  */
-import { type Fingering, type Neck, type NeckString, placesOn, type Scale } from '@stillroot/core';
+import { type Fingering, type Neck, placesOn, type Scale } from '@stillroot/core';
+import type { Handedness } from './neck-svg.ts';
+import { labelWidth, openLabel, tabSystems } from './tab-system.ts';
 
-/** Width of a line of tablature. */
-const LINE_WIDTH = 80;
+/** How a fretboard is written. */
+export interface FretboardTextOptions {
+  /** For whom; right-handed, with the nut on the left, where absent. */
+  readonly handedness?: Handedness;
+}
 
 /** Every note of a scale on a neck: a row a string, a column a fret. */
-export function fretboardText(neck: Neck, scale: Scale): string {
+export function fretboardText(
+  neck: Neck,
+  scale: Scale,
+  { handedness = 'right' }: FretboardTextOptions = {},
+): string {
   const places = placesOn(neck, scale);
   const frets = neck.slots.map(({ fret }) => String(fret));
   const width = Math.max(...frets.map(({ length }) => length), ...places.map(({ note }) => note.length)) + 1;
+  const lay = (cells: readonly string[], label: string, filler: readonly string[], wall: string): string =>
+    handedness === 'right'
+      ? [label, ...cells.map((cell, slot) => cell.padEnd(width, filler[slot])), ''].join(wall)
+      : ['', ...cells.map((cell, slot) => cell.padStart(width, filler[slot])).toReversed(), label].join(wall);
   const rows = neck.strings.map((string) => {
     const cells = neck.slots.map((_, slot) => {
-      const place = places.find((one) => one.string === string.number && one.slot === slot);
-      const filler = slot < string.startSlot ? ' ' : '-';
-      return (place?.note ?? '').padEnd(width, filler);
+      return places.find((one) => one.string === string.number && one.slot === slot)?.note ?? '';
     });
-    return `${openLabel(neck, string)}|${cells.join('|')}|`;
+    const filler = neck.slots.map((_, slot) => (slot < string.startSlot ? ' ' : '-'));
+    return lay(cells, openLabel(neck, string), filler, '|');
   });
-  const head =
-    `${' '.repeat(labelWidth(neck))} ${frets.map((fret) => fret.padEnd(width)).join(' ')}`.trimEnd();
-  return [head, ...rows].join('\n');
+  const blank = ' '.repeat(labelWidth(neck));
+  return [lay(frets, blank, [], ' '), ...rows].map((line) => line.trimEnd()).join('\n');
 }
 
 /** A fingering as tablature, with a line of fingers and a line of notes under it, wrapped at 80 columns. */
 export function fingeringText(neck: Neck, fingering: Fingering): string {
-  const columns = fingering.notes.map((note) => {
-    const width = Math.max(String(note.fret).length, note.note.length, 1) + 1;
-    const rows = neck.strings.map(({ number }) =>
-      (number === note.string ? String(note.fret) : '').padEnd(width, '-'),
-    );
-    return { width, rows, finger: String(note.finger).padEnd(width), note: note.note.padEnd(width) };
-  });
-  const label = labelWidth(neck);
-  const systems: string[] = [];
-  for (let from = 0; from < columns.length; ) {
-    let to = from;
-    let used = label + 3;
-    while (to < columns.length && used + (columns[to]?.width as number) <= LINE_WIDTH) {
-      used += columns[to]?.width as number;
-      to += 1;
-    }
-    const shown = columns.slice(from, to);
-    const lines = neck.strings.map(
-      (string, at) => `${openLabel(neck, string)}|-${shown.map(({ rows }) => rows[at]).join('')}|`,
-    );
-    const indent = ' '.repeat(label + 2);
-    const fingers = `${indent}${shown.map(({ finger }) => finger).join('')}`.trimEnd();
-    const notes = `${indent}${shown.map(({ note }) => note).join('')}`.trimEnd();
-    systems.push([...lines, fingers, notes].join('\n'));
-    from = to;
-  }
-  return systems.join('\n\n');
+  return tabSystems(
+    neck,
+    fingering.notes.map((note) => ({ kind: 'note', note })),
+  );
 }
 
 /** Where a fingering lies, in one line. */
@@ -61,16 +50,4 @@ export function fingeringSummary(fingering: Fingering): string {
   const { area, reachMm, cost } = fingering;
   const moves = cost.travelMm === 0 ? 'the hand stays' : `the hand travels ${cost.travelMm} mm`;
   return `frets ${area.from} to ${area.to}, hand opens ${reachMm} mm, ${moves}`;
-}
-
-function openLabel(neck: Neck, string: NeckString): string {
-  return openName(neck, string).padEnd(labelWidth(neck));
-}
-
-function openName(neck: Neck, { number }: NeckString): string {
-  return neck.tuning.courses[neck.strings.length - number]?.[0].name ?? '';
-}
-
-function labelWidth(neck: Neck): number {
-  return Math.max(...neck.strings.map((string) => openName(neck, string).length));
 }

@@ -2,8 +2,16 @@
  * Answers about fingerings of one scale.
  */
 import type { ModeEntry } from '@stillroot/catalog';
-import { DEFAULT_REACH_MM, fingeringsOf, type Neck, type Root, spell } from '@stillroot/core';
+import {
+  type Fingering,
+  type FingeringAnswer,
+  fingeringsOf,
+  type Neck,
+  type Root,
+  spell,
+} from '@stillroot/core';
 import { drawFingering, drawFretboard, fingeringSummary, fingeringText, neckSvg } from '@stillroot/notation';
+import type { AskedNeck } from '../resolve.ts';
 import {
   type HandQuery,
   handOptions,
@@ -11,6 +19,7 @@ import {
   type InForms,
   neckFields,
   type PictureQuery,
+  reachOf,
   svgOptions,
 } from './neck-answer.ts';
 import { scaleName } from './scales.ts';
@@ -18,19 +27,20 @@ import { scaleName } from './scales.ts';
 export function fingerings(
   entry: ModeEntry,
   root: Root,
-  neck: Neck,
+  asked: AskedNeck,
   query: HandQuery & PictureQuery & { limit: number },
 ): InForms {
+  const { neck } = asked;
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   const answer = fingeringsOf(neck, scale, { ...handOptions(query), limit: query.limit });
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
   return {
     json: () => ({
-      ...neckFields(neck),
+      ...neckFields(asked),
       name,
       root: root.name,
-      handReachMm: query.reach ?? DEFAULT_REACH_MM,
+      handReachMm: reachOf(query),
       ...answer,
     }),
     svg: () =>
@@ -47,10 +57,26 @@ export function fingerings(
         ...(answer.alternative
           ? [`The nearest that can be played is in style ${answer.alternative.style}:`]
           : []),
-        ...(best ? [fingeringSummary(best), '', fingeringText(neck, best)] : []),
+        ...textOf(neck, answer, best),
         '',
         ...answer.cautions,
         '',
       ].join('\n'),
   };
+}
+
+/** The best fingering, or every area of a chain across the neck. */
+function textOf(neck: Neck, { fingerings, shifts }: FingeringAnswer, best: Fingering | undefined) {
+  const shown = shifts ? fingerings : best ? [best] : [];
+  return shown.flatMap((fingering, at) => {
+    const shift = shifts?.[at - 1];
+    return [
+      ...(shift
+        ? ['', `Then shift from fret ${shift.fromFret} to fret ${shift.toFret}, ${shift.distanceMm} mm:`]
+        : []),
+      fingeringSummary(fingering),
+      '',
+      fingeringText(neck, fingering),
+    ];
+  });
 }

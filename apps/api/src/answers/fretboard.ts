@@ -2,17 +2,19 @@
  * Answers about the whole neck: every place of every note of a scale.
  */
 import type { ModeEntry } from '@stillroot/catalog';
-import { type Neck, placesOn, type Root, spell } from '@stillroot/core';
+import { placesOn, type Root, spell } from '@stillroot/core';
 import { drawFretboard, fretboardText, neckSvg } from '@stillroot/notation';
+import type { AskedNeck } from '../resolve.ts';
 import { headline, type InForms, neckFields, type PictureQuery, svgOptions } from './neck-answer.ts';
 import { scaleName } from './scales.ts';
 
-export function fretboard(entry: ModeEntry, root: Root, neck: Neck, picture: PictureQuery): InForms {
+export function fretboard(entry: ModeEntry, root: Root, asked: AskedNeck, picture: PictureQuery): InForms {
+  const { neck } = asked;
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   return {
     json: () => ({
-      ...neckFields(neck),
+      ...neckFields(asked),
       name,
       root: root.name,
       places: placesOn(neck, scale).map(({ string, fret, note, degree, midi }) => ({

@@ -1,11 +1,19 @@
 /**
  * Answers about instruments and their tunings.
  */
-import { CATALOGUE, type InstrumentEntry } from '@stillroot/catalog';
+import { CATALOGUE, type InstrumentEntry, searchInstruments } from '@stillroot/catalog';
 import { openStringNames } from '@stillroot/core';
 
-export function instruments() {
-  return { total: CATALOGUE.instruments.length, instruments: CATALOGUE.instruments.map(instrument) };
+export function instruments({ q, limit }: { readonly q?: string | undefined; readonly limit: number }) {
+  const found = searchInstruments({ text: q ?? '', limit });
+  return {
+    total: CATALOGUE.instruments.length,
+    instruments: found.map(({ instrument: entry, tunings }) => ({
+      ...instrument(entry),
+      ...(q !== undefined && { found: tunings.map(({ id }) => id) }),
+    })),
+    notServed: CATALOGUE.notServed.map(({ id, name, aliases, reason }) => ({ id, name, aliases, reason })),
+  };
 }
 
 export function instrument(entry: InstrumentEntry) {
@@ -13,22 +21,32 @@ export function instrument(entry: InstrumentEntry) {
     id,
     name,
     aliases,
+    kind,
     strings,
     scaleLengthMm,
     scaleLengthRangeMm,
     frets,
+    fretsRange,
+    clef,
+    soundingMinusWrittenSemitones,
     handFrame,
     partialFrets,
     shortStrings,
+    recalled,
+    note,
   } = entry;
   return {
     id,
     name,
     aliases,
+    kind,
     strings,
     scaleLengthMm,
     scaleLengthRangeMm,
     frets,
+    fretsRange,
+    clef,
+    soundingMinusWrittenSemitones,
     handFrame,
     ...(partialFrets && { partialFrets }),
     shortStrings,
@@ -40,5 +58,7 @@ export function instrument(entry: InstrumentEntry) {
       reentrant: tuning.isReentrant,
     })),
     sources: entry.sources.map(({ author, title, year }) => [author, title, year].filter(Boolean).join(', ')),
+    recalled,
+    ...(note !== undefined && { note }),
   };
 }

@@ -1,8 +1,17 @@
 /**
  * What answers on a neck have in common: their forms, the fields that name the neck, and their headline.
  */
-import { type FingeringOptions, type Neck, openStringNames, type Style } from '@stillroot/core';
+import {
+  type FingeringOptions,
+  HAND_SIZES,
+  type HandSizeName,
+  type Neck,
+  type OpenStrings,
+  openStringNames,
+  type Style,
+} from '@stillroot/core';
 import type { Labels, NeckSvgOptions } from '@stillroot/notation';
+import type { AskedNeck } from '../resolve.ts';
 
 /** An answer that can be had in several forms; each is made when it is asked for. */
 export interface InForms {
@@ -21,32 +30,59 @@ export interface PictureQuery {
 export interface HandQuery {
   readonly style: Style;
   readonly fret?: number | undefined;
+  readonly open: OpenStrings;
+  readonly handSize: HandSizeName;
   readonly reach?: number | undefined;
 }
 
 /** The fields that say which neck an answer is about. */
-export function neckFields(neck: Neck) {
+export function neckFields({ neck, reading, alsoTuned }: AskedNeck) {
   return {
     instrument: neck.instrument.id,
     tuning: openStringNames(neck.tuning),
     tuningId: neck.tuning.id,
+    tuningName: neck.tuning.name,
+    ...(reading && {
+      reading: {
+        text: reading.text,
+        notation: reading.notation,
+        guessed: reading.guessed,
+        ...(reading.alternative && { alternative: openStringNames(reading.alternative.tuning) }),
+      },
+    }),
+    alsoTuned: alsoTuned.map(({ instrument, tuning }) => ({
+      instrument: instrument.id,
+      tuning: tuning.id,
+      name: tuning.name,
+    })),
     capo: neck.capoFret,
+    capoStrings: neck.capoStrings,
     scaleLengthMm: neck.scaleLengthMm,
+    scaleLengthsMm: neck.strings.toReversed().map(({ scaleLengthMm }) => scaleLengthMm),
+    frets: neck.slots.at(-1)?.fret,
   };
 }
 
 /** One line that names what is on a neck, and the neck. */
 export function headline(name: string, neck: Neck): string {
-  const capo = neck.capoFret > 0 ? `, capo at ${neck.capoFret}` : '';
+  const strings =
+    neck.capoStrings.length < neck.strings.length ? ` on strings ${neck.capoStrings.join(', ')}` : '';
+  const capo = neck.capoFret > 0 ? `, capo at ${neck.capoFret}${strings}` : '';
   return `${name}, ${neck.instrument.name}, ${openStringNames(neck.tuning).join(' ')}${capo}`;
 }
 
 /** What a query asks of a hand, as core takes it. */
-export function handOptions({ style, fret, reach }: HandQuery): FingeringOptions {
-  return { style, ...(fret !== undefined && { fret }), ...(reach !== undefined && { reachMm: reach }) };
+export function handOptions(query: HandQuery): FingeringOptions {
+  const { style, fret, open } = query;
+  return { style, openStrings: open, reachMm: reachOf(query), ...(fret !== undefined && { fret }) };
+}
+
+/** The reach of the hand that a query asks for. */
+export function reachOf({ reach, handSize }: HandQuery): number {
+  return reach ?? HAND_SIZES[handSize].reachMm;
 }
 
 /** How a picture that stands alone is drawn. */
 export function svgOptions({ hand }: PictureQuery): NeckSvgOptions {
-  return { leftHanded: hand === 'left', standalone: true };
+  return { handedness: hand, standalone: true };
 }

@@ -3,8 +3,17 @@
  */
 import { type FamilyEntry, modeEntryOf } from '@stillroot/catalog';
 import type { Pattern } from '@stillroot/contract';
-import { type Fingering, type Neck, type Order, type Root, type Round, roundOf } from '@stillroot/core';
+import {
+  type Fingering,
+  type Neck,
+  type Order,
+  type Root,
+  type Round,
+  roundOf,
+  type Sharing,
+} from '@stillroot/core';
 import { drawFingering, drawFretboard, fingeringSummary, fingeringText, sheetSvg } from '@stillroot/notation';
+import type { AskedNeck } from '../resolve.ts';
 import {
   type HandQuery,
   handOptions,
@@ -19,32 +28,37 @@ import { scaleName } from './scales.ts';
 /** What may be asked of a round. */
 export interface RoundQuery extends HandQuery, PictureQuery {
   readonly order: Order;
+  readonly sharing: Sharing;
   readonly pattern: Pattern;
   readonly tempo: number;
   readonly columns: number;
 }
 
-export function round(family: FamilyEntry, root: Root, neck: Neck, query: RoundQuery): InForms {
-  const answer = roundOf(neck, family.head.mode, root, { ...handOptions(query), order: query.order });
+export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: RoundQuery): InForms {
+  const { neck } = asked;
+  const { order, sharing } = query;
+  const answer = roundOf(neck, family.head.mode, root, { ...handOptions(query), order, sharing });
   const title = headline(`Round of ${family.name} from ${root.name}`, neck);
   return {
-    json: () => roundJson(answer, family, neck, query),
+    json: () => roundJson(answer, family, asked, query),
     svg: () => roundSvg(answer, title, neck, query),
     txt: () => roundText(answer, title, neck),
   };
 }
 
-function roundJson(answer: Round, family: FamilyEntry, neck: Neck, { pattern, tempo }: RoundQuery) {
+function roundJson(answer: Round, family: FamilyEntry, asked: AskedNeck, query: RoundQuery) {
+  const { pattern, tempo, sharing } = query;
   const { root, order, style, area, reason, alternative, cautions } = answer;
   const played = answer.modes.flatMap(({ fingering }) => fingering ?? []);
   const sequence = sequenceOf(played[0]?.notes.length ?? 0, pattern);
   return {
-    ...neckFields(neck),
+    ...neckFields(asked),
     family: family.slug,
     familyName: family.name,
     root: root.name,
     order,
     style,
+    sharing,
     pattern,
     sequence,
     tempoBpm: tempo,

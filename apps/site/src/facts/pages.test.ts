@@ -82,12 +82,16 @@ describe('the other pages', () => {
     expect(html).toContain('2 falls a semitone: <b>B → B♭</b>');
   });
 
+  // L · (1 − 2^(−n/12)); at the octave, where a neck is that long, half the scale length.
   test.each(CATALOGUE.instruments.map((instrument) => [instrument.id, instrument] as const))(
-    'the octave of %s lies at half its scale length',
+    'the frets of %s lie where equal temperament has them',
     (_, instrument) => {
       const { frets, neck } = instrumentPage(instrument);
-      const octave = neck.slots.findIndex(({ semitones }) => semitones === 12);
-      expect(frets[octave]?.distanceMm).toBeCloseTo(instrument.scaleLengthMm / 2, 6);
+      for (const [slot, { semitones }] of neck.slots.entries()) {
+        const distanceMm = instrument.scaleLengthMm * (1 - 2 ** (-semitones / 12));
+        expect(frets[slot]?.distanceMm).toBeCloseTo(distanceMm, 6);
+        if (semitones === 12) expect(frets[slot]?.distanceMm).toBeCloseTo(instrument.scaleLengthMm / 2, 6);
+      }
     },
   );
 

@@ -39,7 +39,14 @@ export const CHOICE_KEYS = [
 // Written again rather than taken from core, so that the first script stays small; the types keep them true.
 const LABELS = ['degrees', 'notes', 'fingers'] as const satisfies readonly Labels[];
 const HANDS = ['right', 'left'] as const;
-const STYLES = ['position', 'three-per-string', 'one-string'] as const satisfies readonly Style[];
+const STYLES = [
+  'position',
+  'three-per-string',
+  'one-string',
+  'two-octaves',
+  'whole-range',
+  'across-the-neck',
+] as const satisfies readonly Style[];
 const ORDERS = ['parent', 'brightness', 'fewest-moves'] as const satisfies readonly Order[];
 
 /** Longer texts are no choice of anybody's. */

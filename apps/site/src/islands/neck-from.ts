@@ -8,9 +8,9 @@ import {
   invariant,
   type Neck,
   type Problem,
-  parseTuning,
   REACH_RANGE_MM,
   type Result,
+  readTuning,
   succeed,
   type Tuning,
 } from '@stillroot/core';
@@ -48,13 +48,15 @@ function instrumentOf(id: string, instruments: readonly Instrument[]): Result<In
   return found ? succeed(found) : fail('instrument', id, CHOOSER.notInstrument);
 }
 
-function tuningOf(text: string, { tunings }: Instrument): Result<Tuning> {
+function tuningOf(text: string, instrument: Instrument): Result<Tuning> {
+  const { tunings } = instrument;
   if (text === '') return succeed(tunings[0]);
   const known = tunings.find(({ id }) => id === text);
   if (known) return succeed(known);
-  const typed = parseTuning(text);
-  // A word without a digit was meant as an id, so open strings alone would be the wrong advice.
-  return typed.ok || /\d/.test(text) ? typed : fail('tuning', text, CHOOSER.notTuning);
+  const typed = readTuning(text, { instrument });
+  if (typed.ok) return succeed(typed.value.tuning);
+  // A word without a digit may have been meant as an id, so open strings alone would be the wrong advice.
+  return /\d/.test(text) ? typed : fail('tuning', text, CHOOSER.notTuning);
 }
 
 function heldBy<T>(result: Result<T>): T {

@@ -3,6 +3,7 @@
  */
 import { escapeXml, type NeckDrawing, neckSvg } from '@stillroot/notation';
 import { FIGURES } from '../words/interface.ts';
+import { withClasses } from './glyph.ts';
 
 /** How a neck stands on a page. */
 export interface NeckFigureOptions {
@@ -18,17 +19,14 @@ const PHONE_WIDTH = 350;
 
 /** A neck as a figure. Wide ones are a region of their own, so that they scroll by keyboard as well. */
 export function neckFigure(drawing: NeckDrawing, { leftHanded, id, isWhole }: NeckFigureOptions): string {
-  const svg = neckSvg(drawing, { leftHanded, idPrefix: id });
+  const svg = neckSvg(drawing, { handedness: leftHanded ? 'left' : 'right', idPrefix: id });
   const size = /viewBox="0 0 (\d+) (\d+)"/.exec(svg);
   const [, width = '0', height = '0'] = size ?? [];
   const sized = svg.replace(
     'xmlns="http://www.w3.org/2000/svg" class="neck"',
     `class="neck" width="${width}" height="${height}"`,
   );
-  // Pages keep all style in style sheets, so that they can forbid any other.
-  const styled = sized
-    .replaceAll(' style="font-size:9px"', ' class="small"')
-    .replaceAll(' style="text-anchor:start"', '');
+  const styled = withClasses(sized);
   const kinds = ['neck-box', ...(isWhole ? ['whole'] : []), ...(leftHanded ? ['left'] : [])];
   const region =
     Number(width) > PHONE_WIDTH

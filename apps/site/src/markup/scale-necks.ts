@@ -1,7 +1,7 @@
 /**
  * A scale on a neck: the whole neck, and one fingering with its fingers.
  */
-import { cautionsFor, type Fingering, type FingeringAnswer, type Neck, type Scale } from '@stillroot/core';
+import type { Fingering, FingeringAnswer, Neck, Scale } from '@stillroot/core';
 import { drawFingering, drawFretboard, escapeXml, type Labels } from '@stillroot/notation';
 import { FIGURES, STYLE_NAMES } from '../words/interface.ts';
 import { capitalised } from '../words/numbers.ts';
@@ -46,7 +46,7 @@ function fingeringHtml(view: ScaleView, answer: FingeringAnswer): string {
   }
   const drawing = drawFingering(neck, scale, best, `${name}, ${areaWords(best.area)}`, { labels });
   const figure = neckFigure(drawing, { leftHanded, id: 'place', isWhole: false });
-  const cautions = cautionsFor(best.reachMm).map((caution) => `<p>${escapeXml(caution)}</p>`);
+  const cautions = answer.cautions.map((caution) => `<p>${escapeXml(caution)}</p>`);
   return (
     `${heading}<div class="fingering">${figure}<div><p class="where">${handWords(best)}.</p>${fingerTable(neck, best)}</div></div>` +
     `<div class="cautions">${cautions.join('')}</div>`

@@ -18,6 +18,10 @@ export const NAVIGATION = {
   families: 'Families',
   modes: 'Modes',
   instruments: 'Instruments',
+  map: 'Map',
+  compare: 'Compare',
+  routes: 'Routes',
+  search: 'Search',
   trail: 'You are here',
   home: 'Home',
 } as const;
@@ -32,6 +36,9 @@ export const STYLE_NAMES: Readonly<Record<Style, string>> = {
   position: 'in position',
   'three-per-string': 'three to a string',
   'one-string': 'along one string',
+  'two-octaves': 'over two octaves',
+  'whole-range': 'over the whole range',
+  'across-the-neck': 'across the neck, area by area',
 };
 
 export const ORDER_NAMES: Readonly<Record<Order, string>> = {

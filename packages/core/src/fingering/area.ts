@@ -1,77 +1,117 @@
 /**
  * Areas: stretches of a neck, and the notes that lie in them.
  */
-
-import type { Neck } from '../instrument/neck.ts';
+import { type Neck, type NeckString, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
-import type { LineNote, Option } from './solve.ts';
+import type { LineNote, Option } from './touch.ts';
 
-/** A stretch of a neck by slots, both ends included. One that starts at the nut (or capo) takes in the open strings. */
+/** A stretch of a neck by slots, both ends included. */
 export interface Area {
   readonly fromSlot: number;
   readonly toSlot: number;
 }
 
+/**
+ * Whether open strings may be played: in an area that begins at the nut (or capo), which is how positions
+ * are commonly taught; in any area; or not at all.
+ */
+export const OPEN_STRING_USES = ['near-the-nut', 'anywhere', 'never'] as const;
+
+export type OpenStrings = (typeof OPEN_STRING_USES)[number];
+
 /** The places of an area by MIDI number. */
 export type AreaMap = readonly (readonly Option[] | undefined)[];
 
-/** The slot of the lowest open string: the nut, or the capo. */
-export function openSlot(neck: Neck): number {
-  return Math.min(...neck.strings.map((string) => string.startSlot));
-}
-
-/** Every stretch of `width` slots, from the nut or capo upwards. */
-export function areasOfWidth(neck: Neck, width: number): readonly Area[] {
-  const first = openSlot(neck);
+/** Every stretch of `width` slots, from the nut or capo upwards; from the fret above it where no string may be open. */
+export function areasOfWidth(neck: Neck, width: number, openStrings: OpenStrings): readonly Area[] {
+  const first = openSlot(neck) + (openStrings === 'never' ? 1 : 0);
   const count = Math.max(0, neck.slots.length - width - first + 1);
   return Array.from({ length: count }, (_, at) => ({ fromSlot: first + at, toSlot: first + at + width - 1 }));
 }
 
+/** The lowest and the highest stopped slot of a string in an area. */
+function stoppedSlots(string: NeckString, { fromSlot, toSlot }: Area): readonly [low: number, high: number] {
+  return [Math.max(fromSlot, string.startSlot + 1), toSlot];
+}
+
+function takesOpen(neck: Neck, area: Area, openStrings: OpenStrings): boolean {
+  if (openStrings === 'never') return false;
+  return openStrings === 'anywhere' || area.fromSlot === openSlot(neck);
+}
+
+/** Marks by MIDI number what sounds in an area. Quick: every area of a neck is looked at before one is mapped. */
+export function markArea(neck: Neck, area: Area, openStrings: OpenStrings, marks: Uint8Array): void {
+  marks.fill(0);
+  const isOpenTaken = takesOpen(neck, area, openStrings);
+  for (const string of neck.strings) {
+    if (isOpenTaken) marks[string.openMidi] = 1;
+    const [low, high] = stoppedSlots(string, area);
+    for (let slot = low; slot <= high; slot += 1) marks[string.midiBySlot[slot] as number] = 1;
+  }
+}
+
 /** What can be played in an area, string by string from the lowest-sounding side. */
-export function mapArea(neck: Neck, area: Area): AreaMap {
+export function mapArea(neck: Neck, area: Area, openStrings: OpenStrings): AreaMap {
   const map: Option[][] = [];
-  const takesOpen = area.fromSlot === openSlot(neck);
+  const isOpenTaken = takesOpen(neck, area, openStrings);
   const add = (midi: number, option: Option): void => {
     const known = map[midi];
     if (known) known.push(option);
     else map[midi] = [option];
   };
-  for (let at = neck.strings.length - 1; at >= 0; at -= 1) {
-    const string = neck.strings[at];
-    if (!string) continue;
-    if (takesOpen) add(string.openMidi, { string: string.number, slot: string.startSlot, isOpen: true });
-    for (let slot = Math.max(area.fromSlot, string.startSlot + 1); slot <= area.toSlot; slot += 1) {
-      add(string.midiBySlot[slot] as number, { string: string.number, slot, isOpen: false });
+  for (const string of neck.strings.toReversed()) {
+    const { number } = string;
+    if (isOpenTaken) add(string.openMidi, { string: number, slot: string.startSlot, isOpen: true });
+    const [low, high] = stoppedSlots(string, area);
+    for (let slot = low; slot <= high; slot += 1) {
+      add(string.midiBySlot[slot] as number, { string: number, slot, isOpen: false });
     }
   }
   return map;
 }
 
-/** How many notes of a scale follow one another upwards from `fromMidi` before one is not in the area. */
-export function climbLength(map: AreaMap, scale: Scale, fromMidi: number): number {
+/** How many notes of a scale follow one another upwards from a step before one is not marked. */
+export function climbLength(marks: Uint8Array, scale: Scale, rootMidi: number, fromStep = 0): number {
   let count = 0;
-  while (map[midiOfStep(scale, fromMidi, count)]) count += 1;
+  while (marks[midiOfStep(scale, rootMidi, fromStep + count)]) count += 1;
   return count;
 }
 
 /** The notes of a climb as a line to be solved. */
-export function climbLine(map: AreaMap, scale: Scale, fromMidi: number, length: number): readonly LineNote[] {
-  return Array.from({ length }, (_, step) => ({
-    options: map[midiOfStep(scale, fromMidi, step)] as readonly Option[],
+export function climbLine(
+  map: AreaMap,
+  scale: Scale,
+  rootMidi: number,
+  length: number,
+  fromStep = 0,
+): readonly LineNote[] {
+  return Array.from({ length }, (_, at) => ({
+    options: map[midiOfStep(scale, rootMidi, fromStep + at)] ?? [],
     holdsHand: false,
   }));
 }
 
-/** The MIDI number of the n-th scale note above a root at `rootMidi`; the root itself is step 0. */
+/** The MIDI number of the n-th scale note above a root at `rootMidi`; the root itself is step 0, below it steps are negative. */
 export function midiOfStep(scale: Scale, rootMidi: number, step: number): number {
-  return rootMidi + 12 * Math.floor(step / 7) + (scale.mode.semitones[step % 7] as number);
+  const octave = Math.floor(step / 7);
+  return rootMidi + 12 * octave + (scale.mode.semitones[step - 7 * octave] as number);
 }
 
-/** Where a scale's root can be played in an area, lowest first. */
-export function rootsIn(map: AreaMap, scale: Scale): readonly number[] {
+/** Where a scale's root is marked, lowest first. */
+export function rootsIn(marks: Uint8Array, scale: Scale): readonly number[] {
   const roots: number[] = [];
-  for (const midi of map.keys())
-    if (map[midi] && pitchClassOf(midi) === scale.root.pitchClass) roots.push(midi);
+  for (let midi = scale.root.pitchClass; midi < marks.length; midi += 12) if (marks[midi]) roots.push(midi);
   return roots;
+}
+
+/** Marks for every MIDI number. */
+export function newMarks(): Uint8Array {
+  return new Uint8Array(128);
+}
+
+/** The step of a scale that a MIDI number is, counted from a root at `rootMidi`; undefined where it is none. */
+export function stepOf(scale: Scale, rootMidi: number, midi: number): number | undefined {
+  const degree = scale.mode.semitones.indexOf(pitchClassOf(midi - rootMidi));
+  return degree < 0 ? undefined : 7 * Math.floor((midi - rootMidi) / 12) + degree;
 }

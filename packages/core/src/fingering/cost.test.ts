@@ -15,6 +15,7 @@ describe('a cost', () => {
       const travel = shifts.reduce((sum, one) => sum + one, 0);
       const shifted = shifts.reduce((sum, one) => sum + packShift(one), 0);
       expect(unpackCost(shifted + packStretch(stretch) + changes * STRING_CHANGE)).toEqual({
+        outOfReach: 0,
         travelMm: travel / 10,
         shifts: shifts.length,
         stretchMm: stretch / 10,

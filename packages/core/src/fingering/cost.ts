@@ -7,6 +7,8 @@
 
 /** A cost, broken down. */
 export interface Cost {
+  /** Notes that no finger reaches. Always none: nothing out of reach is handed out as a fingering. */
+  readonly outOfReach: 0;
   /** How far finger 1's natural place moves along the neck, in all, in millimetres. */
   readonly travelMm: number;
   /**
@@ -51,7 +53,7 @@ export function unpackCost(packed: PackedCost): Cost {
   const [travel, afterTravel] = divide(packed, TRAVEL_UNIT);
   const [shifts, afterShifts] = divide(afterTravel, SHIFT_UNIT);
   const [stretch, stringChanges] = divide(afterShifts, STRETCH_UNIT);
-  return { travelMm: travel / 10, shifts, stretchMm: stretch / 10, stringChanges };
+  return { outOfReach: 0, travelMm: travel / 10, shifts, stretchMm: stretch / 10, stringChanges };
 }
 
 function divide(value: number, unit: number): readonly [whole: number, rest: number] {

@@ -1,9 +1,9 @@
 /**
- * The cheapest way to play a line, found by following every path: an account of the documented cost of its
+ * The cheapest ways to play a line, found by following every path: an account of the documented cost of its
  * own, for the tests of the solver. It shares no arithmetic with it.
  */
 import type { HandFrame } from '../instrument/instrument.ts';
-import type { LineNote, Option } from './solve.ts';
+import type { LineNote, Option } from './touch.ts';
 
 /** A neck and a hand, in numbers. */
 export interface Board {
@@ -39,9 +39,7 @@ export function tenths({ scaleLengthMm }: Board, fret: number): number {
 
 /** Every hand that can be laid on a board. */
 export function everyHand(board: Board): readonly Hand[] {
-  return board.homes.flatMap((home) =>
-    board.frame === 'two-frets-per-finger' ? [pairedHand(board, home)] : plainHands(board, home),
-  );
+  return board.homes.flatMap((home) => handsAt(board, home));
 }
 
 /** Every way to play a note. */
@@ -74,27 +72,40 @@ export function priceOf(board: Board, from: Way | undefined, to: Way, isHeld: bo
   return [travel, shifts + 1, to.stretch, 0];
 }
 
+/** A line as a player sees it, and the least it can cost to play it so. */
+export interface Look {
+  readonly look: string;
+  readonly price: Price;
+}
+
 /**
- * The least price of a line over every path, or undefined where none can be played. A path that already
- * costs as much as the best is not followed to its end: prices only grow.
+ * The `count` cheapest lines that a player can tell apart, over every path. A path that already costs more
+ * than the last of them is not followed to its end: prices only grow.
  */
-export function leastPrice(board: Board, line: readonly LineNote[]): Price | undefined {
+export function leastPrices(board: Board, line: readonly LineNote[], count: number): readonly Look[] {
   const hands = everyHand(board);
   const ways = line.map((note) => everyWay(note, hands));
-  let best: Price | undefined;
-  const follow = (at: number, before: Way | undefined, paid: Price): void => {
-    if (best && compare(paid, best) >= 0) return;
+  const best = new Map<string, Price>();
+  let bar: Price | undefined;
+  const follow = (at: number, before: Way | undefined, paid: Price, look: string): void => {
+    if (bar && compare(paid, bar) > 0) return;
     if (at === line.length) {
-      best = paid;
+      const known = best.get(look);
+      if (known === undefined || compare(paid, known) < 0) best.set(look, paid);
+      if (best.size >= count) bar = [...best.values()].toSorted(compare)[count - 1];
       return;
     }
     for (const way of ways[at] ?? []) {
       const price = priceOf(board, before, way, line[at]?.holdsHand ?? false);
-      if (price) follow(at + 1, way, sum(paid, price));
+      const { string, slot } = way.option;
+      if (price) follow(at + 1, way, sum(paid, price), `${look} ${string}:${slot}(${way.finger})`);
     }
   };
-  follow(0, undefined, NOTHING);
-  return best;
+  follow(0, undefined, NOTHING, '');
+  return [...best]
+    .map(([look, price]) => ({ look: look.trim(), price }))
+    .toSorted((a, b) => compare(a.price, b.price))
+    .slice(0, count);
 }
 
 function compare(a: Price, b: Price): number {
@@ -113,32 +124,44 @@ function isReached({ scaleLengthMm, frets, reachMm }: Board, low: number, high: 
   return high <= frets && scaleLengthMm * (2 ** (-low / 12) - 2 ** (-high / 12)) <= reachMm;
 }
 
-function pairedHand(board: Board, home: number): Hand {
-  const covers = new Map<number, { finger: number; stretch: number }>();
-  for (let at = 0; at < 8 && (at === 0 || isReached(board, home, home + at)); at += 1)
-    covers.set(home + at, { finger: 1 + Math.floor(at / 2), stretch: 0 });
-  return { home, covers };
+/** Seven frets where each of the first three fingers has two; four where each has one. Narrower hands lose from the top. */
+const FULL: Readonly<Record<HandFrame, readonly number[]>> = {
+  'one-finger-per-fret': [1, 2, 3, 4],
+  'two-frets-per-finger': [1, 1, 2, 2, 3, 3, 4],
+};
+
+/** The fingers of a hand that covers so many frets: three with one finger a fret are 1-2-4. */
+function fingersOf(frame: HandFrame, width: number): readonly number[] {
+  if (frame === 'one-finger-per-fret' && width === 3) return [1, 2, 4];
+  const full = FULL[frame];
+  return width > full.length ? [...full, 4] : full.slice(0, width);
 }
 
-function plainHands(board: Board, home: number): readonly Hand[] {
-  const widths = [4, 3, 2, 1];
-  const width = widths.find((frets) => frets === 1 || isReached(board, home, home + frets - 1)) ?? 1;
-  const fingers = { 4: [1, 2, 3, 4], 3: [1, 2, 4], 2: [1, 2], 1: [1] }[width] ?? [];
-  const rest = fingers.map((finger, at) => [home + at, { finger, stretch: 0 }] as const);
-  const hands: Hand[] = [{ home, covers: new Map(rest) }];
-  if (width < 4) return hands;
-  const down = { finger: 1, stretch: tenths(board, home) - tenths(board, home - 1) };
-  const up = { finger: 4, stretch: Math.round(1.5 * (tenths(board, home + 4) - tenths(board, home + 3))) };
-  for (const [low, high] of [
-    [home - 1, home + 3],
-    [home, home + 4],
-    [home - 1, home + 4],
-  ] as const) {
-    if (low < 1 || !isReached(board, low, high)) continue;
-    const covers = new Map<number, { finger: number; stretch: number }>(rest);
-    if (low < home) covers.set(low, down);
-    if (high > home + 3) covers.set(high, up);
-    hands.push({ home, covers });
-  }
-  return hands;
+/** At rest within five sixths of the reach; stretched by one fret down, up or both within all of it. */
+function handsAt(board: Board, home: number): readonly Hand[] {
+  const widths = FULL[board.frame].map((_, at) => at + 1).toReversed();
+  const comfort = { ...board, reachMm: (board.reachMm / 6) * 5 };
+  const width = widths.find((frets) => frets === 1 || isReached(comfort, home, home + frets - 1)) ?? 1;
+  const top = home + width - 1;
+  const down = tenths(board, home) - tenths(board, home - 1);
+  const up = Math.round(1.5 * (tenths(board, top + 1) - tenths(board, top)));
+  const hand = (low: number, high: number): Hand => {
+    const fingers = fingersOf(board.frame, high - home + 1);
+    const covers = new Map(
+      fingers.map((finger, at) => [home + at, { finger, stretch: home + at > top ? up : 0 }]),
+    );
+    if (low < home) covers.set(low, { finger: 1, stretch: down });
+    return { home, covers };
+  };
+  const stretched = [
+    [home - 1, top],
+    [home, top + 1],
+    [home - 1, top + 1],
+  ] as const;
+  return [
+    hand(home, top),
+    ...stretched
+      .filter(([low, high]) => low >= 1 && isReached(board, low, high))
+      .map(([low, high]) => hand(low, high)),
+  ];
 }

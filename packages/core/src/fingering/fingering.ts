@@ -2,15 +2,23 @@
  * A fingering as it is handed out: notes with string, fret and finger, the frets it stays within, how far
  * the hand opens, and what it costs.
  */
-import { fretNumber, type Neck, type NeckString } from '../instrument/neck.ts';
+import { type FretSlot, fretNumber, type Neck, type NeckString } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
+import type { OpenStrings } from './area.ts';
 import { type Cost, unpackCost } from './cost.ts';
 import { spanMm } from './hand.ts';
-import type { Solution, Touch } from './solve.ts';
+import type { Solution, Touch } from './touch.ts';
 
 /** The ways in which a scale is laid out. */
-export const STYLES = ['position', 'three-per-string', 'one-string'] as const;
+export const STYLES = [
+  'position',
+  'three-per-string',
+  'one-string',
+  'two-octaves',
+  'whole-range',
+  'across-the-neck',
+] as const;
 
 export type Style = (typeof STYLES)[number];
 
@@ -37,6 +45,8 @@ export interface FretRange {
 /** A scale on a neck, note by note upwards. */
 export interface Fingering {
   readonly area: FretRange;
+  /** The frets at which finger 1 is at home, one after the other: the names of the positions. */
+  readonly positions: readonly number[];
   /** The widest span the hand covers without moving, in millimetres. */
   readonly reachMm: number;
   readonly cost: Cost;
@@ -44,10 +54,16 @@ export interface Fingering {
 }
 
 /** Turns what the solver found into what is handed out. */
-export function describeSolution(neck: Neck, scale: Scale, solution: Solution): Fingering {
+export function describeSolution(
+  neck: Neck,
+  scale: Scale,
+  solution: Solution,
+  openStrings: OpenStrings = 'near-the-nut',
+): Fingering {
   const notes = solution.touches.map((touch) => describeTouch(neck, scale, touch));
   return {
-    area: frets(notes),
+    area: frets(openStrings === 'anywhere' ? awayFromOpenStrings(notes) : notes),
+    positions: positionsOf(neck, solution.touches),
     reachMm: Math.round(widestStayMm(neck, solution.touches) * 10) / 10,
     cost: unpackCost(solution.cost),
     notes,
@@ -58,6 +74,18 @@ export function describeSolution(neck: Neck, scale: Scale, solution: Solution): 
 export function frets(notes: readonly FingeredNote[]): FretRange {
   const numbers = notes.map(({ fret }) => fret);
   return { from: Math.min(...numbers), to: Math.max(...numbers) };
+}
+
+/** Open strings that may be played anywhere do not draw an area to the nut. */
+function awayFromOpenStrings(notes: readonly FingeredNote[]): readonly FingeredNote[] {
+  const stopped = notes.filter(({ finger }) => finger > 0);
+  return stopped.length > 0 ? stopped : notes;
+}
+
+function positionsOf(neck: Neck, touches: readonly Touch[]): readonly number[] {
+  return touches.flatMap(({ position }, at) =>
+    position === touches[at - 1]?.position ? [] : [(neck.slots[position.indexSlot] as FretSlot).fret],
+  );
 }
 
 function describeTouch(neck: Neck, scale: Scale, touch: Touch): FingeredNote {

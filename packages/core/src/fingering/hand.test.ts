@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf } from '../given.ts';
-import { handPositions, spanMm, tenthsMm, widestHand } from './hand.ts';
+import {
+  comfortableReachMm,
+  HAND_SIZES,
+  handPositions,
+  spanMm,
+  tenthsMm,
+  widestHand,
+  widestPositions,
+} from './hand.ts';
 
 const { bass, guitar, mandolin, dulcimer } = INSTRUMENTS;
 
@@ -15,33 +23,58 @@ function handsAt(instrument: typeof guitar, fret: number, reachMm: number): read
 // it. One finger a fret higher up: as published electric-bass lessons mix the two.
 describe('the hand on a 34-inch bass', () => {
   test.each([
-    [1, '1=1 2=2 3=4'],
-    [2, '2=1 3=2 4=4'],
-  ])('at fret %i takes a whole tone with 1-2-4', (fret, hand) => {
-    expect(handsAt(bass, fret, 120)).toEqual([hand]);
+    [1, ['1=1 2=2 3=4']],
+    [2, ['2=1 3=2 4=4']],
+    [3, ['3=1 4=2 5=4', '3=1 4=2 5=3 6=4']],
+  ])('at fret %i takes a whole tone with 1-2-4', (fret, hands) => {
+    expect(handsAt(bass, fret, 120)).toEqual(hands);
   });
 
-  test.each([
-    [3, '3=1 4=2 5=3 6=4'],
-    [7, '7=1 8=2 9=3 10=4'],
-  ])('at fret %i takes one finger a fret', (fret, hand) => {
-    expect(handsAt(bass, fret, 120)[0]).toBe(hand);
+  test.each([[6], [7], [12]])('at fret %i takes one finger a fret', (fret) => {
+    const row = [1, 2, 3, 4].map((finger, at) => `${fret + at}=${finger}`).join(' ');
+    expect(handsAt(bass, fret, 120)[0]).toBe(row);
   });
 
-  test('changes over where four frets come within reach, by the arithmetic of the frets', () => {
+  // Lessons mix 1-2-4 and one finger a fret, changing over between frets 5 and 7.
+  test('changes over where four frets are comfortable, by the arithmetic of the frets: at fret 6', () => {
     for (let fret = 1; fret <= 12; fret += 1) {
       const spanMmOfFour = 863.6 * (2 ** (-fret / 12) - 2 ** (-(fret + 3) / 12));
-      expect(handsAt(bass, fret, 120)[0]?.split(' ')).toHaveLength(spanMmOfFour <= 120 ? 4 : 3);
+      expect(handsAt(bass, fret, 120)[0]?.split(' ')).toHaveLength(spanMmOfFour <= 100 ? 4 : 3);
     }
+    expect(handsAt(bass, 5, 120)[0]).toBe('5=1 6=2 7=4');
+  });
+
+  test('below that reaches the fourth fret by a stretch, where it is within reach', () => {
+    expect(handsAt(bass, 3, 120)).toContain('3=1 4=2 5=3 6=4');
+    expect(handsAt(bass, 2, 120)).not.toContain('2=1 3=2 4=3 5=4');
   });
 
   test.each([
-    [90, '1=1 2=2 3=4'],
-    [60, '1=1 2=2'],
+    [107, '1=1 2=2 3=4'],
+    [100, '1=1 2=2'],
     [40, '1=1'],
-    [130, '1=1 2=2 3=3 4=4'],
+    [157, '1=1 2=2 3=3 4=4'],
   ])('at fret 1 with a reach of %i mm is %s', (reachMm, hand) => {
     expect(handsAt(bass, 1, reachMm)[0]).toBe(hand);
+  });
+});
+
+// Hand lengths: ANSUR II (US Army, 2012), 5th percentile of the women, midway between the medians, 95th of the men.
+describe('the three sizes of hand', () => {
+  test('reach in proportion to their length', () => {
+    const { small, medium, large } = HAND_SIZES;
+    expect([small, medium, large].map(({ handLengthMm }) => handLengthMm)).toEqual(
+      [165, (180 + 193) / 2, 210].map(Math.round),
+    );
+    for (const { handLengthMm, reachMm } of [small, medium, large]) {
+      expect(reachMm).toBe(Math.round((120 * handLengthMm) / 187));
+    }
+    expect(comfortableReachMm(medium.reachMm)).toBe(100);
+  });
+
+  test('a small one lies at the first fret of a guitar as 1-2-4 and stretches to the fourth', () => {
+    expect(handsAt(guitar, 1, HAND_SIZES.small.reachMm)).toEqual(['1=1 2=2 3=4', '1=1 2=2 3=3 4=4']);
+    expect(handsAt(guitar, 1, HAND_SIZES.medium.reachMm)[0]).toBe('1=1 2=2 3=3 4=4');
   });
 });
 
@@ -78,24 +111,27 @@ describe('the hand on a guitar', () => {
     [21, '21=1 22=2'],
     [22, '22=1'],
   ])('at fret %i of 22 has no more frets than the neck', (fret, hand) => {
-    expect(handsAt(guitar, fret, 120)).toEqual([hand]);
+    expect(handsAt(guitar, fret, 120)).toEqual([hand, `${fret - 1}=1 ${hand}`]);
   });
 });
 
 // Two frets a finger, after the violin: 1 on frets 1-2, 2 on 3-4, 3 on 5-6, 4 on 7 (mandolin lessons).
 describe('the hand on a mandolin', () => {
-  test('in first position has two frets a finger', () => {
-    expect(handsAt(mandolin, 1, 120)).toEqual(['1=1 2=1 3=2 4=2 5=3 6=3 7=4 8=4']);
+  test('in first position has two frets a finger and stretches to the eighth fret', () => {
+    expect(handsAt(mandolin, 1, 120)).toEqual([
+      '1=1 2=1 3=2 4=2 5=3 6=3 7=4',
+      '1=1 2=1 3=2 4=2 5=3 6=3 7=4 8=4',
+    ]);
   });
 
   test('is cut to its reach', () => {
-    expect(handsAt(mandolin, 1, 100)).toEqual(['1=1 2=1 3=2 4=2 5=3 6=3 7=4']);
-    expect(handsAt(mandolin, 1, 40)).toEqual(['1=1 2=1 3=2']);
-    expect(handsAt(mandolin, 20, 120)).toEqual(['20=1']);
+    expect(handsAt(mandolin, 1, 100)[0]).toBe('1=1 2=1 3=2 4=2 5=3');
+    expect(handsAt(mandolin, 1, 40)).toEqual(['1=1 2=1', '1=1 2=1 3=2']);
+    expect(handsAt(mandolin, 20, 120)).toEqual(['20=1', '19=1 20=1']);
   });
 
-  test('covers up to eight frets, another hand up to six', () => {
-    expect(widestHand(neckOf(mandolin))).toBe(8);
+  test('covers up to nine frets, another hand up to six', () => {
+    expect(widestHand(neckOf(mandolin))).toBe(9);
     expect(widestHand(neckOf(guitar))).toBe(6);
   });
 });
@@ -124,5 +160,18 @@ describe('a row of hands', () => {
     expect(tenthsMm(neckOf(guitar), 12)).toBe(3240);
     expect(tenthsMm(neckOf(guitar), 1)).toBe(364);
     expect(spanMm(neckOf(guitar), 0, 12)).toBe(324);
+  });
+});
+
+describe('the widest of several hands', () => {
+  test('are those that no other contains with the same fingers', () => {
+    const widestAt = (instrument: typeof guitar, fret: number) =>
+      widestPositions(handPositions(neckOf(instrument), 120, fret, fret)).map(({ from, fingers }) =>
+        fingers.map((finger, at) => `${from + at}=${finger}`).join(' '),
+      );
+    expect(widestAt(guitar, 5)).toEqual(['4=1 5=1 6=2 7=3 8=4', '5=1 6=2 7=3 8=4 9=4']);
+    expect(widestAt(guitar, 12)).toEqual(['11=1 12=1 13=2 14=3 15=4 16=4']);
+    // A bass's whole tone with 1-2-4 is not the same as with a third finger.
+    expect(widestAt(bass, 3)).toEqual(['3=1 4=2 5=4', '3=1 4=2 5=3 6=4']);
   });
 });

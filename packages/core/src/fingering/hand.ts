@@ -1,20 +1,50 @@
 /**
- * The hand. It lies in a position, named by the fret of finger 1, and covers as many frets as its reach
- * allows: four with one finger a fret, a fifth and a sixth by stretching finger 1 down and finger 4 up;
- * three as 1-2-4 where four frets are too far apart (the double-bass hand of Simandl's New Method, as the
- * American School of Double Bass teaches it); up to eight where two frets belong to each finger (the
- * mandolin, after the violin). The thumb is not used.
+ * The hand. It lies in a position, named by the fret of finger 1, and covers as many frets as lie within
+ * its comfortable reach: four with one finger a fret; three as 1-2-4 where four are too far apart (the
+ * double-bass hand of Simandl's New Method, as the American School of Double Bass teaches it); seven where
+ * two frets belong to each of the first three fingers (the mandolin, after the violin). One more fret below
+ * and one above are had by stretching finger 1 down and the last finger up, as far as its whole reach goes:
+ * so four frets that are too far apart for comfort may yet be within reach.
+ * The thumb stops no string: thumb positions and a thumb over the neck are not attempted.
  */
+import type { HandFrame } from '../instrument/instrument.ts';
 import type { FretSlot, Neck } from '../instrument/neck.ts';
 
-/** The reach a hand is given unless told otherwise: an engineering estimate, not a measured limit. */
-export const DEFAULT_REACH_MM = 120;
+/** A size of hand. */
+export interface HandSize {
+  /** From the wrist to the tip of the middle finger, as ISO 7250-1 measures a hand. */
+  readonly handLengthMm: number;
+  /** Between the lowest and the highest fret the hand covers at once, at most. */
+  readonly reachMm: number;
+}
+
+/**
+ * Three sizes of hand. Lengths are percentiles of the ANSUR II survey (US Army, 2012; 1,986 women, 4,082
+ * men): the 5th of the women, midway between both medians (180 and 193), and the 95th of the men. No
+ * survey measures the span from index to little finger along a neck, so the reach of the middle size,
+ * 120 mm, is an engineering estimate, and the others are in proportion to it.
+ */
+export const HAND_SIZES = {
+  small: { handLengthMm: 165, reachMm: 106 },
+  medium: { handLengthMm: 187, reachMm: 120 },
+  large: { handLengthMm: 210, reachMm: 135 },
+} as const satisfies Readonly<Record<string, HandSize>>;
+
+export type HandSizeName = keyof typeof HAND_SIZES;
+
+/** The reach a hand is given unless told otherwise. */
+export const DEFAULT_REACH_MM: number = HAND_SIZES.medium.reachMm;
 
 /** The smallest and the widest reach that may be asked for. */
 export const REACH_RANGE_MM = { from: 40, to: 200 } as const;
 
-/** Beyond this a stretch is called wide and a caution goes with it: an engineering estimate as well. */
-export const COMFORTABLE_REACH_MM = 100;
+/**
+ * How far a hand opens before it is called a stretch: five sixths of its reach, 100 mm for the middle
+ * size. An engineering estimate as well.
+ */
+export function comfortableReachMm(reachMm: number): number {
+  return (reachMm * 5) / 6;
+}
 
 /** A hand laid on the neck: which frets it covers and with which finger. */
 export interface HandPosition {
@@ -31,11 +61,11 @@ export interface HandPosition {
 
 const LITTLE_FINGER_WEIGHT = 1.5;
 
-/** One finger a fret, by the number of frets that are within reach. */
-const ONE_FINGER_PER_FRET: readonly (readonly number[])[] = [[1, 2, 3, 4], [1, 2, 4], [1, 2], [1]];
-
-/** Two frets a finger, cut to what is within reach. */
-const TWO_FRETS_PER_FINGER: readonly number[] = [1, 1, 2, 2, 3, 3, 4, 4];
+/** The frames a hand can lie in, the widest first; it takes the first that is comfortable. */
+const FRAMES: Readonly<Record<HandFrame, readonly (readonly number[])[]>> = {
+  'one-finger-per-fret': [[1, 2, 3, 4], [1, 2, 4], [1, 2], [1]],
+  'two-frets-per-finger': [7, 6, 5, 4, 3, 2, 1].map((width) => [1, 1, 2, 2, 3, 3, 4].slice(0, width)),
+};
 
 /** Millimetres between two slots of a neck. */
 export function spanMm(neck: Neck, fromSlot: number, toSlot: number): number {
@@ -47,13 +77,14 @@ export function tenthsMm(neck: Neck, slot: number): number {
   return Math.round((neck.slots[slot] as FretSlot).distanceMm * 10);
 }
 
-/** The most slots that any hand on this neck can cover at once. */
+/** The most slots that any hand on this neck can cover at once: its widest frame and a stretch each way. */
 export function widestHand(neck: Neck): number {
-  return neck.handFrame === 'two-frets-per-finger' ? 8 : 6;
+  return (FRAMES[neck.handFrame][0] as readonly number[]).length + 2;
 }
 
 /**
- * Every way to lay the hand with finger 1 at home on a slot from `fromSlot` to `toSlot`.
+ * Every way to lay the hand with finger 1 at home on a slot from `fromSlot` to `toSlot`: at rest, and with
+ * every stretch that its reach allows.
  * @param fromSlot at least 1: the nut is nobody's fret
  */
 export function handPositions(
@@ -65,57 +96,61 @@ export function handPositions(
   const last = Math.min(toSlot, neck.slots.length - 1);
   const positions: HandPosition[] = [];
   for (let indexSlot = Math.max(1, fromSlot); indexSlot <= last; indexSlot += 1) {
-    if (neck.handFrame === 'two-frets-per-finger') positions.push(widePosition(neck, reachMm, indexSlot));
-    else positions.push(...closePositions(neck, reachMm, indexSlot));
+    positions.push(...positionsAt(neck, reachMm, indexSlot));
   }
   return positions;
 }
 
-function widePosition(neck: Neck, reachMm: number, indexSlot: number): HandPosition {
-  let width = TWO_FRETS_PER_FINGER.length;
-  while (width > 1 && !isWithinReach(neck, reachMm, indexSlot, indexSlot + width - 1)) width -= 1;
-  const fingers = TWO_FRETS_PER_FINGER.slice(0, width);
-  return {
-    indexSlot,
-    from: indexSlot,
-    to: indexSlot + width - 1,
-    fingers,
-    stretchTenthsMm: fingers.map(() => 0),
-  };
+/**
+ * The positions that no other contains: one that is at home on the same fret, covers all its frets with the
+ * same fingers, and more. What can be played in the others can be played in these, at the same cost.
+ * @param positions as {@link handPositions} gives them: those at home on one fret together
+ */
+export function widestPositions(positions: readonly HandPosition[]): readonly HandPosition[] {
+  return positions.filter((position, at) => {
+    for (let other = at - 3; other <= at + 3; other += 1) {
+      const wider = positions[other];
+      if (wider && wider !== position && contains(wider, position)) return false;
+    }
+    return true;
+  });
 }
 
-function closePositions(neck: Neck, reachMm: number, indexSlot: number): readonly HandPosition[] {
-  const natural = ONE_FINGER_PER_FRET.find(
-    ({ length }) => length === 1 || isWithinReach(neck, reachMm, indexSlot, indexSlot + length - 1),
+function contains(wider: HandPosition, position: HandPosition): boolean {
+  if (wider.indexSlot !== position.indexSlot) return false;
+  if (wider.from > position.from || wider.to < position.to) return false;
+  return position.fingers.every((finger, at) => finger === wider.fingers[at + position.from - wider.from]);
+}
+
+function positionsAt(neck: Neck, reachMm: number, indexSlot: number): readonly HandPosition[] {
+  const comfortableMm = comfortableReachMm(reachMm);
+  const frame = FRAMES[neck.handFrame].find(
+    ({ length }) => length === 1 || isWithin(neck, comfortableMm, indexSlot, indexSlot + length - 1),
   ) as readonly number[];
-  const rest = natural.map(() => 0);
-  const positions: HandPosition[] = [
-    {
-      indexSlot,
-      from: indexSlot,
-      to: indexSlot + natural.length - 1,
-      fingers: natural,
-      stretchTenthsMm: rest,
-    },
-  ];
-  if (natural.length < 4) return positions;
+  // A hand that stretches up lies in the next wider frame, as far as there is one.
+  const opened = FRAMES[neck.handFrame].find(({ length }) => length === frame.length + 1) ?? [...frame, 4];
+  const top = indexSlot + frame.length - 1;
   const low = indexSlot - 1;
-  const high = indexSlot + 4;
+  const high = top + 1;
   const down = low >= 1 ? tenthsMm(neck, indexSlot) - tenthsMm(neck, low) : 0;
-  const up = high < neck.slots.length ? tenthsMm(neck, high) - tenthsMm(neck, high - 1) : 0;
-  const weightedUp = Math.round(up * LITTLE_FINGER_WEIGHT);
-  const stretched = (from: number, to: number): void => {
-    if (from < 1 || !isWithinReach(neck, reachMm, from, to)) return;
-    const fingers = [...(from === low ? [1] : []), ...natural, ...(to === high ? [4] : [])];
+  const up = high < neck.slots.length ? tenthsMm(neck, high) - tenthsMm(neck, top) : 0;
+  const rest = frame.map(() => 0);
+  const positions: HandPosition[] = [
+    { indexSlot, from: indexSlot, to: top, fingers: frame, stretchTenthsMm: rest },
+  ];
+  const stretch = (from: number, to: number): void => {
+    if (from < 1 || !isWithin(neck, reachMm, from, to)) return;
+    const fingers = [...(from === low ? [1] : []), ...(to === high ? opened : frame)];
+    const weightedUp = Math.round(up * LITTLE_FINGER_WEIGHT);
     const stretchTenthsMm = [...(from === low ? [down] : []), ...rest, ...(to === high ? [weightedUp] : [])];
     positions.push({ indexSlot, from, to, fingers, stretchTenthsMm });
   };
-  stretched(low, high - 1);
-  stretched(indexSlot, high);
-  stretched(low, high);
+  stretch(low, top);
+  stretch(indexSlot, high);
+  stretch(low, high);
   return positions;
 }
 
-function isWithinReach(neck: Neck, reachMm: number, fromSlot: number, toSlot: number): boolean {
-  return toSlot < neck.slots.length && spanMm(neck, fromSlot, toSlot) <= reachMm;
+function isWithin(neck: Neck, lengthMm: number, fromSlot: number, toSlot: number): boolean {
+  return toSlot < neck.slots.length && spanMm(neck, fromSlot, toSlot) <= lengthMm;
 }

@@ -5,7 +5,13 @@ import { modesFrom } from '../relation/relatives.ts';
 import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
 
 const { guitar, bass } = INSTRUMENTS;
-const anywhere = { reachMm: 120, limit: 40, prefer: 'fewest-frets' } as const;
+const anywhere = {
+  reachMm: 120,
+  limit: 40,
+  each: 1,
+  prefer: 'fewest-frets',
+  openStrings: 'near-the-nut',
+} as const;
 
 describe('an area', () => {
   // In standard tuning every major scale fits a window of five frets; the frets of the guitar, computed.

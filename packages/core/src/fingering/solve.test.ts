@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf } from '../given.ts';
 import { unpackCost } from './cost.ts';
 import { handPositions } from './hand.ts';
-import { createSolver, type LineNote, type Option } from './solve.ts';
+import { solve } from './solve.ts';
+import type { LineNote, Option } from './touch.ts';
 
 const neck = neckOf(INSTRUMENTS.guitar);
 const positions = handPositions(neck, 120, 1, 22);
-const { solve } = createSolver(neck, positions);
 
 const at = (string: number, slot: number): Option => ({ string, slot, isOpen: slot === 0 });
 const free = (...options: readonly Option[]): LineNote => ({ options, holdsHand: false });
@@ -14,7 +14,7 @@ const held = (...options: readonly Option[]): LineNote => ({ options, holdsHand:
 
 /** The least cost of a line as travel, stretch and changes, and how it is played. */
 function solved(...line: readonly LineNote[]) {
-  const solution = solve(line);
+  const [solution] = solve(neck, line, positions);
   return (
     solution && {
       ...unpackCost(solution.cost),
@@ -27,6 +27,7 @@ function solved(...line: readonly LineNote[]) {
 describe('a line', () => {
   test('that one hand covers costs nothing', () => {
     expect(solved(free(at(6, 5)), free(at(6, 7)), free(at(6, 8)), free(at(5, 5)))).toEqual({
+      outOfReach: 0,
       travelMm: 0,
       shifts: 0,
       stretchMm: 0,
@@ -77,13 +78,13 @@ describe('a line', () => {
 
   test('is solved again to the same end', () => {
     const line = [free(at(6, 5)), free(at(5, 7))];
-    expect(solve(line)).toEqual(solve(line));
+    expect(solve(neck, line, positions)).toEqual(solve(neck, line, positions));
   });
 });
 
 describe('a line is not solved', () => {
   test('where a note has no place', () => {
-    expect(solve([free(at(6, 5)), free()])).toBeUndefined();
+    expect(solve(neck, [free(at(6, 5)), free()], positions)).toEqual([]);
   });
 
   test('where the hand must stay and cannot', () => {
@@ -92,12 +93,12 @@ describe('a line is not solved', () => {
   });
 
   test('where no hand may lie anywhere', () => {
-    expect(createSolver(neck, []).solve([free(at(6, 5))])).toBeUndefined();
+    expect(solve(neck, [free(at(6, 5))], [])).toEqual([]);
   });
 });
 
 describe('a hand at home on fret 5', () => {
-  const { solve: atFive } = createSolver(neck, handPositions(neck, 120, 5, 5));
+  const atFive = (line: readonly LineNote[]) => solve(neck, line, handPositions(neck, 120, 5, 5))[0];
   // 648 · (2^(−4/12) − 2^(−5/12)), in tenths from the nut
   const fretFiveMm = 28.8;
 
@@ -111,6 +112,7 @@ describe('a hand at home on fret 5', () => {
   test('pays for a finger that slides along its string to reach beyond its own fret: the reach, and as for a shift', () => {
     const slide = atFive([free(at(6, 4)), free(at(6, 5))]);
     expect(slide && unpackCost(slide.cost)).toEqual({
+      outOfReach: 0,
       travelMm: 0,
       shifts: 1,
       stretchMm: fretFiveMm,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
-import type { FingeredNote } from './fingering.ts';
+import { describeSolution, type FingeredNote } from './fingering.ts';
 import { startingSlots, threePerStringFrom, threePerStringObstacle } from './three-per-string.ts';
 
 const { guitar, bass, sevenString, banjo, mandolin } = INSTRUMENTS;
@@ -12,9 +12,15 @@ function notesFrom(
   slot: number,
   reachMm = 120,
 ) {
-  const found = threePerStringFrom(neck, scaleOf(root, steps), slot, reachMm);
-  if (found.kind !== 'playable') throw new Error(found.kind);
-  return found.fingering.notes;
+  const scale = scaleOf(root, steps);
+  const found = threePerStringFrom(neck, scale, search(slot, { reachMm }));
+  const [best] = found.kind === 'playable' ? found.solutions : [];
+  if (best === undefined) throw new Error(found.kind);
+  return describeSolution(neck, scale, best).notes;
+}
+
+function search(startSlot: number, { reachMm = 120, takesOpen = true, limit = 1 } = {}) {
+  return { startSlot, reachMm, takesOpen, limit };
 }
 
 const onString = (notes: readonly FingeredNote[], string: number) =>
@@ -74,22 +80,38 @@ describe('three to a string', () => {
 });
 
 describe('three to a string is refused', () => {
+  test('where it would take an open string and may not', () => {
+    const scale = scaleOf('E', STEPS.phrygian);
+    const closed = threePerStringFrom(neckOf(guitar), scale, search(0, { reachMm: 130, takesOpen: false }));
+    expect(closed).toEqual({ kind: 'off-the-neck', string: 6 });
+  });
+
+  test('with its other fingerings where more are asked for, best first', () => {
+    const found = threePerStringFrom(neckOf(guitar), scaleOf('A', STEPS.ionian), search(5, { limit: 5 }));
+    const costs = found.kind === 'playable' ? found.solutions.map(({ cost }) => cost) : [];
+    expect(costs).toHaveLength(5);
+    expect(costs).toEqual(costs.toSorted((a, b) => a - b));
+  });
+
   test('at the first fret of a 34-inch bass, where two whole tones are 168.2 mm', () => {
     // 863.6 · (2^(−1/12) − 2^(−5/12))
-    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), 1, 120)).toEqual({
+    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), search(1))).toEqual({
       kind: 'too-wide',
-      string: 4,
-      spanMm: 168.2,
-      frets: [1, 3, 5],
+      beyondReach: [
+        { string: 1, spanMm: 122.4, frets: [2, 3, 5] },
+        { string: 2, spanMm: 122.4, frets: [2, 3, 5] },
+        { string: 3, spanMm: 168.2, frets: [1, 3, 5] },
+        { string: 4, spanMm: 168.2, frets: [1, 3, 5] },
+      ].toReversed(),
     });
   });
 
   test.each([[12], [13], [15]])('but accepted there from fret %i', (slot) => {
-    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), slot, 120).kind).toBe('playable');
+    expect(threePerStringFrom(neckOf(bass), scaleOf('F', STEPS.ionian), search(slot)).kind).toBe('playable');
   });
 
   test('on the string where the neck ends', () => {
-    expect(threePerStringFrom(neckOf(guitar), scaleOf('A', STEPS.ionian), 19, 120)).toEqual({
+    expect(threePerStringFrom(neckOf(guitar), scaleOf('A', STEPS.ionian), search(19))).toEqual({
       kind: 'off-the-neck',
       string: 5,
     });

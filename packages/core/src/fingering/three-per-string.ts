@@ -2,24 +2,39 @@
  * Three to a string: each string, from the lowest-sounding to string 1, takes the next three notes, and
  * the hand does not move within a string.
  */
-import type { Neck, NeckString } from '../instrument/neck.ts';
+import { type Neck, type NeckString, openSlot } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
-import { midiOfStep, openSlot } from './area.ts';
-import { describeSolution, type Fingering } from './fingering.ts';
-import { handPositions, spanMm } from './hand.ts';
-import { createSolver, type LineNote, type Option } from './solve.ts';
+import { midiOfStep } from './area.ts';
+import { type HandPosition, handPositions, spanMm } from './hand.ts';
+import { solve } from './solve.ts';
+import { solveStaying } from './stay.ts';
+import type { LineNote, Option, Solution } from './touch.ts';
 
-/** A fingering of three to a string, or why the hand or the neck cannot do it from there. */
+/** A string on which a hand would have to open wider than it can. */
+export interface BeyondReach {
+  readonly string: number;
+  /** The frets to be covered at once. */
+  readonly frets: readonly number[];
+  readonly spanMm: number;
+}
+
+/** Fingerings of three to a string, or why the hand or the neck cannot do it from there. */
 export type ThreePerString =
-  | { readonly kind: 'playable'; readonly fingering: Fingering; readonly packedCost: number }
-  | {
-      readonly kind: 'too-wide';
-      readonly string: number;
-      readonly spanMm: number;
-      readonly frets: readonly number[];
-    }
+  | { readonly kind: 'playable'; readonly solutions: readonly Solution[] }
+  | { readonly kind: 'too-wide'; readonly beyondReach: readonly BeyondReach[] }
   | { readonly kind: 'off-the-neck'; readonly string: number };
+
+/** Where and how to play three to a string. */
+export interface ThreePerStringSearch {
+  /** The slot of the lowest-sounding string on which to begin. */
+  readonly startSlot: number;
+  readonly reachMm: number;
+  /** Whether open strings may be played. */
+  readonly takesOpen: boolean;
+  /** How many fingerings at most. */
+  readonly limit: number;
+}
 
 /** Why a neck's tuning does not lend itself to three to a string, or undefined where it does. */
 export function threePerStringObstacle(neck: Neck): string | undefined {
@@ -42,56 +57,52 @@ export function startingSlots(neck: Neck, scale: Scale, fromSlot?: number): read
   return first === undefined ? [] : [first];
 }
 
-/**
- * Three to a string from a slot of the lowest-sounding string.
- * @param reachMm the hand's reach
- */
-export function threePerStringFrom(
-  neck: Neck,
-  scale: Scale,
-  startSlot: number,
-  reachMm: number,
-): ThreePerString {
+/** Three to a string from a slot of the lowest-sounding string. */
+export function threePerStringFrom(neck: Neck, scale: Scale, search: ThreePerStringSearch): ThreePerString {
+  const { startSlot, reachMm, takesOpen, limit } = search;
   const lowest = neck.strings.at(-1) as NeckString;
   const startMidi = lowest.midiBySlot[startSlot] as number;
   const firstDegree = pitchClassesOf(scale).indexOf(pitchClassOf(startMidi));
   const rootMidi = startMidi - (scale.mode.semitones[firstDegree] as number);
   const line: LineNote[] = [];
-  let step = firstDegree;
-  for (const string of neck.strings.toReversed()) {
-    const slots = [0, 1, 2].map((at) => string.midiBySlot.indexOf(midiOfStep(scale, rootMidi, step + at)));
-    if (slots.some((slot) => slot < string.startSlot)) return { kind: 'off-the-neck', string: string.number };
-    const stopped = slots.filter((slot) => slot > string.startSlot);
-    const span = stopped.length > 0 ? spanMm(neck, Math.min(...stopped), Math.max(...stopped)) : 0;
-    const options = slots.map(
-      (slot): Option => ({ string: string.number, slot, isOpen: slot === string.startSlot }),
+  for (const [at, string] of neck.strings.toReversed().entries()) {
+    const step = firstDegree + 3 * at;
+    const slots = [0, 1, 2].map((more) =>
+      string.midiBySlot.indexOf(midiOfStep(scale, rootMidi, step + more)),
     );
-    if (!isCoverable(neck, options, reachMm)) {
-      const frets = stopped.map((slot) => neck.slots[slot]?.fret as number);
-      return { kind: 'too-wide', string: string.number, spanMm: Math.round(span * 10) / 10, frets };
+    if (slots.some((slot) => slot < string.startSlot || (!takesOpen && slot === string.startSlot))) {
+      return { kind: 'off-the-neck', string: string.number };
     }
-    line.push(...options.map((option, at) => ({ options: [option], holdsHand: at > 0 })));
-    step += 3;
+    for (const [more, slot] of slots.entries()) {
+      const option: Option = { string: string.number, slot, isOpen: slot === string.startSlot };
+      line.push({ options: [option], holdsHand: more > 0 });
+    }
   }
-  const solution = createSolver(neck, positionsFor(neck, line, reachMm)).solve(line);
-  if (!solution) return { kind: 'off-the-neck', string: neck.strings.length };
-  return { kind: 'playable', fingering: describeSolution(neck, scale, solution), packedCost: solution.cost };
+  const positions = positionsFor(neck, line, reachMm);
+  const beyondReach = neck.strings.flatMap((_, at) => {
+    const notes = line.slice(3 * at, 3 * at + 3);
+    return solveStaying(notes, positions, 1).length > 0 ? [] : [spanOf(neck, notes)];
+  });
+  if (beyondReach.length > 0) return { kind: 'too-wide', beyondReach };
+  return { kind: 'playable', solutions: solve(neck, line, positions, limit) };
 }
 
-function isCoverable(neck: Neck, options: readonly Option[], reachMm: number): boolean {
-  const held = options.map((option, at) => ({ options: [option], holdsHand: at > 0 }));
-  return createSolver(neck, positionsFor(neck, held, reachMm)).stay(held) !== undefined;
-}
-
-function positionsFor(neck: Neck, line: readonly LineNote[], reachMm: number) {
-  const slots = line.flatMap(({ options }) =>
-    options.filter(({ isOpen }) => !isOpen).map(({ slot }) => slot),
-  );
+function positionsFor(neck: Neck, line: readonly LineNote[], reachMm: number): readonly HandPosition[] {
+  const slots = stoppedSlots(line);
   if (slots.length === 0) return handPositions(neck, reachMm, 1, 1);
-  return handPositions(
-    neck,
-    reachMm,
-    Math.max(openSlot(neck) + 1, Math.min(...slots) - 3),
-    Math.max(...slots),
-  );
+  const lowest = Math.max(openSlot(neck) + 1, Math.min(...slots) - 3);
+  return handPositions(neck, reachMm, lowest, Math.max(...slots));
+}
+
+function spanOf(neck: Neck, notes: readonly LineNote[]): BeyondReach {
+  const slots = stoppedSlots(notes);
+  return {
+    string: notes[0]?.options[0]?.string as number,
+    frets: slots.map((slot) => neck.slots[slot]?.fret as number),
+    spanMm: Math.round(spanMm(neck, Math.min(...slots), Math.max(...slots)) * 10) / 10,
+  };
+}
+
+function stoppedSlots(line: readonly LineNote[]): readonly number[] {
+  return line.flatMap(({ options }) => options.filter(({ isOpen }) => !isOpen).map(({ slot }) => slot));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf, problemIn } from '../given.ts';
-import { buildNeck, fretNumber, type Neck, type NeckString, soundingPitchClasses } from './neck.ts';
+import { buildNeck, fretNumber, type Neck, type NeckString, openSlot, soundingPitchClasses } from './neck.ts';
 
 function stringOf(neck: Neck, number: number): NeckString {
   const string = neck.strings[number - 1];
@@ -52,6 +52,18 @@ describe('a neck', () => {
   });
 });
 
+describe('the open slot of a neck', () => {
+  test.each([
+    ['the nut', INSTRUMENTS.guitar, {}, 0],
+    ['the capo', INSTRUMENTS.guitar, { capoFret: 3 }, 3],
+    ['the nut, where a capo leaves strings out', INSTRUMENTS.guitar, { capoFret: 3, capoStrings: [1, 2] }, 0],
+    ['the nut, whatever the short string', INSTRUMENTS.banjo, {}, 0],
+    ['the capo, counting the frets that there are', INSTRUMENTS.dulcimer, { capoFret: 6.5 }, 7],
+  ])('is that of %s', (_what, instrument, options, slot) => {
+    expect(openSlot(neckOf(instrument, options))).toBe(slot);
+  });
+});
+
 describe('a capo', () => {
   test('raises every string; frets keep the numbers of the whole neck', () => {
     const neck = neckOf(INSTRUMENTS.guitar, { capoFret: 2 });
@@ -67,9 +79,14 @@ describe('a capo', () => {
     expect(soundsOf(neck, 6, 4)).toBe('0=40 1=41 2=42 3=43 4=44');
   });
 
-  test('on no string changes nothing', () => {
-    const neck = neckOf(INSTRUMENTS.guitar, { capoFret: 5, capoStrings: [] });
-    expect(neck.strings).toEqual(neckOf(INSTRUMENTS.guitar).strings);
+  test('says which strings it shortens', () => {
+    expect(neckOf(INSTRUMENTS.guitar).capoStrings).toEqual([]);
+    expect(neckOf(INSTRUMENTS.guitar, { capoStrings: [1] }).capoStrings).toEqual([]);
+    expect(neckOf(INSTRUMENTS.guitar, { capoFret: 2 }).capoStrings).toEqual([1, 2, 3, 4, 5, 6]);
+    expect(neckOf(INSTRUMENTS.guitar, { capoFret: 2, capoStrings: [5, 3, 4, 3] }).capoStrings).toEqual([
+      3, 4, 5,
+    ]);
+    expect(neckOf(INSTRUMENTS.banjo, { capoFret: 2 }).capoStrings).toEqual([1, 2, 3, 4]);
   });
 });
 
@@ -133,6 +150,18 @@ describe('partial frets', () => {
   test('are cut at the number of frets', () => {
     expect(neckOf(INSTRUMENTS.dulcimer, { frets: 6 }).slots.at(-1)?.fret).toBe(6);
     expect(neckOf(INSTRUMENTS.dulcimer, { frets: 36 }).slots.at(-1)?.fret).toBe(16);
+  });
+});
+
+describe('the tuning of a neck', () => {
+  test("has the instrument's own id and name where it is one of those", () => {
+    const [standard] = INSTRUMENTS.guitar.tunings;
+    const guitar = {
+      ...INSTRUMENTS.guitar,
+      tunings: [{ ...standard, id: 'standard', name: 'Standard' }] as const,
+    };
+    expect(neckOf(guitar, {}, 'E2 A2 D3 G3 B3 E4').tuning).toBe(guitar.tunings[0]);
+    expect(neckOf(guitar, {}, 'D2 A2 D3 G3 B3 E4').tuning.id).toBe('D2-A2-D3-G3-B3-E4');
   });
 });
 

@@ -1,6 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { problemIn, valueIn } from '../given.ts';
-import { openStringNames, parseCourse, parseTuning } from './tuning.ts';
+import { formatMidi } from '../pitch/pitch.ts';
+import type { Instrument } from './instrument.ts';
+import { openStringNames, ownTuning, parseCourse, parseTuning } from './tuning.ts';
 
 describe('a tuning', () => {
   test.each([
@@ -11,6 +14,7 @@ describe('a tuning', () => {
     ['D♯2-Gs2', 'D#2 G#2'],
     ['G4-C4-E4-A4', 'G4 C4 E4 A4'],
     ['E1', 'E1'],
+    ['C-1-G-1-D0', 'C-1 G-1 D0'],
   ])('typed as %s has the open strings %s', (text, names) => {
     const tuning = valueIn(parseTuning(text));
     expect(openStringNames(tuning).join(' ')).toBe(names);
@@ -33,8 +37,60 @@ describe('a tuning', () => {
     expect(parseTuning(tuning.id)).toEqual({ ok: true, value: tuning });
   });
 
+  test('is read back from its id, whatever its pitches', () => {
+    const pitches = fc.integer({ min: 0, max: 127 }).map((midi) => formatMidi(midi));
+    const courses = fc.array(pitches, { minLength: 1, maxLength: 3 }).map((strings) => strings.join('/'));
+    fc.assert(
+      fc.property(fc.array(courses, { minLength: 1, maxLength: 14 }), (strings) => {
+        expect(valueIn(parseTuning(strings.join('-'))).id).toBe(strings.join('-'));
+      }),
+    );
+  });
+
   test('has as many as 14 strings', () => {
     expect(valueIn(parseTuning(Array(14).fill('E2').join('-'))).courses).toHaveLength(14);
+  });
+});
+
+// The tunings are common practice (no one source).
+describe("an instrument's own tuning", () => {
+  const own = (id: string, text: string) => ({ ...valueIn(parseTuning(text)), id, name: id });
+  const idOf = (tunings: Instrument['tunings'], text: string) =>
+    ownTuning({ tunings }, valueIn(parseTuning(text)))?.id;
+  const guitar = [own('standard', 'E2-A2-D3-G3-B3-E4'), own('drop-c', 'C2-G2-C3-F3-A3-D4')] as const;
+  const mandolin = [
+    own('standard', 'G2/G2-D3/D3-A3/A3-E4/E4'),
+    own('octaves', 'G2/G3-D3/D4-A3/A3-E4/E4'),
+  ] as const;
+
+  test.each([
+    ['E2-A2-D3-G3-B3-E4', 'standard'],
+    ['C2 G2 C3 F3 A3 D4', 'drop-c'],
+    ['Fb2 Bbb2 D3 G3 B3 E4', 'standard'],
+    ['D2-A2-D3-G3-B3-E4', undefined],
+    ['A2-D3-G3-B3-E4', undefined],
+    ['E2/E3-A2/A3-D3/D4-G3/G4-B3/B3-E4/E4', undefined],
+  ])('of a guitar in %s is %s', (text, id) => {
+    expect(idOf(guitar, text)).toBe(id);
+  });
+
+  test.each([
+    ['G2/G2-D3/D3-A3/A3-E4/E4', 'standard'],
+    ['G2/G3-D3/D4-A3/A3-E4/E4', 'octaves'],
+    ['G2-D3-A3-E4', 'standard'],
+    ['G2/G2-D3-A3-E4', undefined],
+  ])('of an octave mandolin in %s is %s', (text, id) => {
+    expect(idOf(mandolin, text)).toBe(id);
+  });
+
+  test('keeps the spelling that was typed', () => {
+    const typed = valueIn(parseTuning('B#1 G2 C3 F3 A3 D4'));
+    expect(ownTuning({ tunings: guitar }, typed)).toEqual({
+      id: 'drop-c',
+      name: 'drop-c',
+      courses: typed.courses,
+    });
+    expect(ownTuning({ tunings: guitar }, valueIn(parseTuning('C2-G2-C3-F3-A3-D4')))).toBe(guitar[1]);
   });
 });
 
@@ -55,7 +111,7 @@ describe('a tuning is refused', () => {
     ['a look-alike sharp', 'E2-F＃2', 'tuning[1]', 'F＃2', pitch],
     ['half a course', 'G3/-D4/D4', 'tuning[0]', '', pitch],
     ['wrong in the second string of a course', 'G3/G3-D4/H4', 'tuning[1]', 'H4', pitch],
-    ['an octave below zero', 'C-1', 'tuning[0]', 'C', pitch],
+    ['an octave below −1', 'C-2', 'tuning[0]', 'C', pitch],
   ])('where it is %s', (_what, text, field, value, expected) => {
     expect(problemIn(parseTuning(text))).toEqual({ field, value, expected });
   });

@@ -15,6 +15,12 @@ export interface Pitch extends NoteName {
   readonly name: string;
 }
 
+/** The highest note that MIDI 1.0 has a number for; the lowest is 0. */
+export const HIGHEST_MIDI = 127;
+
+/** The octaves in which notes with a MIDI number are named. */
+export const OCTAVES: readonly number[] = [-1, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+
 /**
  * Reads a pitch in scientific notation, octaves −1 to 9, sounding between MIDI 0 and 127.
  * @example parsePitch('B0') // midi 23
@@ -22,20 +28,17 @@ export interface Pitch extends NoteName {
 export function parsePitch(text: string, field = 'pitch'): Result<Pitch> {
   const match = /^([^0-9\s-]+)(-1|\d)$/.exec(text.trim());
   const note = match ? parseNote(match[1] as string, field) : undefined;
-  if (match && note?.ok) {
-    const octave = Number(match[2]);
-    const midi =
-      12 * (octave + 1) + (NATURAL_SEMITONES[note.value.letterIndex] as number) + note.value.alteration;
-    if (midi >= 0 && midi <= 127) {
-      return succeed({
-        ...note.value,
-        octave,
-        midi,
-        name: formatNote(note.value.letterIndex, note.value.alteration) + octave,
-      });
-    }
-  }
+  const pitch = match && note?.ok ? pitchOf(note.value, Number(match[2])) : undefined;
+  if (pitch) return succeed(pitch);
   return fail(field, text, 'a note and its octave (middle C is C4), such as E2, F#1 or Bb3');
+}
+
+/** A note in a scientific octave; undefined where MIDI has no number for it, or the octave no name here. */
+export function pitchOf(note: NoteName, octave: number): Pitch | undefined {
+  const { letterIndex, alteration } = note;
+  const midi = 12 * (octave + 1) + (NATURAL_SEMITONES[letterIndex] as number) + alteration;
+  if (!OCTAVES.includes(octave) || midi < 0 || midi > HIGHEST_MIDI) return undefined;
+  return { letterIndex, alteration, octave, midi, name: formatNote(letterIndex, alteration) + octave };
 }
 
 /**

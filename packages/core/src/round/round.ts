@@ -1,27 +1,28 @@
 /**
  * The round: all seven modes of a family, from one root, in one area of the neck.
  */
+import type { OpenStrings } from '../fingering/area.ts';
 import { cautionsFor } from '../fingering/cautions.ts';
 import type { Fingering, FretRange, Style } from '../fingering/fingering.ts';
-import { fingeringsOf, missingNotes, slotAtOrAbove } from '../fingering/fingerings.ts';
+import { fingeringsOf, missingNotes } from '../fingering/fingerings.ts';
 import { DEFAULT_REACH_MM } from '../fingering/hand.ts';
-import { findSharedAreas } from '../fingering/in-position.ts';
-import { alongString } from '../fingering/one-string.ts';
-import { startingSlots, threePerStringFrom, threePerStringObstacle } from '../fingering/three-per-string.ts';
 import type { Neck } from '../instrument/neck.ts';
 import { type MovedDegree, movedDegrees } from '../mode/base.ts';
 import { type Scale, spell } from '../mode/spelling.ts';
 import type { Mode } from '../mode/universe.ts';
 import type { Root } from '../pitch/root.ts';
 import { type Order, orderModes } from './order.ts';
+import { areaOf, fingerTogether, type Sharing, type Together } from './together.ts';
 
 /** What may be asked of a round. */
 export interface RoundOptions {
   readonly order?: Order;
   readonly style?: Style;
+  readonly sharing?: Sharing;
   /** The fret at which the area begins; anywhere where absent. */
   readonly fret?: number;
   readonly reachMm?: number;
+  readonly openStrings?: OpenStrings;
 }
 
 /** One of the seven. */
@@ -56,11 +57,18 @@ export interface Round {
  * @param head the mode on the family's first degree
  */
 export function roundOf(neck: Neck, head: Mode, root: Root, options: RoundOptions = {}): Round {
-  const { order = 'parent', style = 'position' } = options;
+  const { order = 'parent', reachMm = DEFAULT_REACH_MM } = options;
+  const how: Together = {
+    style: options.style ?? 'position',
+    sharing: options.sharing ?? 'one-area',
+    fret: options.fret,
+    reachMm,
+    openStrings: options.openStrings ?? 'near-the-nut',
+  };
   const scales = orderModes(head, order).map((mode) => spell(mode, root));
   const leftOut = new Map(scales.map((scale) => [scale, missingNotes(neck, scale)]));
   const present = scales.filter((scale) => leftOut.get(scale) === undefined);
-  const together = present.length > 0 ? fingerTogether(neck, present, style, options) : undefined;
+  const together = present.length > 0 ? fingerTogether(neck, present, how) : undefined;
   const fingeringOf = new Map(together?.map((fingering, at) => [present[at], fingering]));
   const modes = scales.map((scale, at): RoundMode => {
     const before = scales[at - 1];
@@ -73,93 +81,41 @@ export function roundOf(neck: Neck, head: Mode, root: Root, options: RoundOption
       ...(reason && { reason }),
     };
   });
-  const named = { root, order, style, modes };
+  const named = { root, order, style: how.style, modes };
   if (together) {
-    const cautions = cautionsFor(Math.max(...together.map(({ reachMm }) => reachMm)));
+    const cautions = cautionsFor(Math.max(...together.map((fingering) => fingering.reachMm)), reachMm);
     const isWhole = present.length === scales.length;
     const reason = `only ${present.length} of the seven can be played: the others need notes that this neck does not have`;
     return { ...named, area: areaOf(together), ...(!isWhole && { reason }), cautions };
   }
-  const alternative = nearestRound(neck, present, style, options);
+  const alternative = nearestRound(neck, present, how);
   return {
     ...named,
-    reason: whyNot(neck, scales, style, options),
+    reason: whyNot(neck, scales, how),
     ...(alternative && { alternative }),
-    cautions: cautionsFor(undefined),
+    cautions: cautionsFor(undefined, reachMm),
   };
 }
 
-function fingerTogether(
-  neck: Neck,
-  scales: readonly Scale[],
-  style: Style,
-  { fret, reachMm = DEFAULT_REACH_MM }: RoundOptions,
-): readonly Fingering[] | undefined {
-  const fromSlot = fret === undefined ? undefined : slotAtOrAbove(neck, fret);
-  switch (style) {
-    case 'position': {
-      const search = { reachMm, limit: 1, prefer: 'fewest-frets' as const };
-      const from = fromSlot === undefined ? {} : { fromSlot };
-      return findSharedAreas(neck, scales, { ...search, ...from })[0]?.fingerings;
-    }
-    case 'three-per-string':
-      return threePerStringTogether(neck, scales, reachMm, fromSlot);
-    case 'one-string':
-      return alongStringTogether(neck, scales, reachMm, fromSlot);
+function whyNot(neck: Neck, scales: readonly Scale[], how: Together): string {
+  if (how.style === 'across-the-neck') {
+    return 'across the neck is a chain of areas for one scale, and a round stays in one area';
   }
-}
-
-/** The lowest start on the lowest-sounding string from which every mode is in reach. */
-function threePerStringTogether(neck: Neck, scales: readonly Scale[], reachMm: number, fromSlot = 0) {
-  if (threePerStringObstacle(neck)) return undefined;
-  for (const slot of startingSlots(neck, scales[0] as Scale)) {
-    if (slot < fromSlot) continue;
-    const all = scales.map((scale) => threePerStringFrom(neck, scale, slot, reachMm));
-    const playable = all.flatMap((one) => (one.kind === 'playable' ? [one.fingering] : []));
-    if (playable.length === scales.length) return playable;
-  }
-  return undefined;
-}
-
-/** The first string, from the lowest-sounding side, that has an octave of every mode. */
-function alongStringTogether(neck: Neck, scales: readonly Scale[], reachMm: number, fromSlot = 0) {
-  for (const string of neck.strings.toReversed()) {
-    const all = scales.flatMap((scale) => alongString(neck, scale, string, reachMm, fromSlot) ?? []);
-    if (all.length === scales.length) return all.map(({ fingering }) => fingering);
-  }
-  return undefined;
-}
-
-function areaOf(fingerings: readonly Fingering[]): FretRange {
-  return {
-    from: Math.min(...fingerings.map(({ area }) => area.from)),
-    to: Math.max(...fingerings.map(({ area }) => area.to)),
-  };
-}
-
-function whyNot(neck: Neck, scales: readonly Scale[], style: Style, options: RoundOptions): string {
-  const { fret, reachMm } = options;
+  const { style, reachMm, openStrings, fret } = how;
   for (const scale of scales) {
-    const missing = missingNotes(neck, scale);
-    if (missing) return missing;
-    const { reason } = fingeringsOf(neck, scale, {
-      style,
-      limit: 1,
-      ...(fret !== undefined && { fret }),
-      ...(reachMm !== undefined && { reachMm }),
-    });
+    const options = { style, reachMm, openStrings, limit: 1, ...(fret !== undefined && { fret }) };
+    const { reason } = fingeringsOf(neck, scale, options);
     if (reason) return reason;
   }
   return 'no one area of this neck holds all seven modes from this root';
 }
 
 /** The same style anywhere, then in position anywhere, then along one string. */
-function nearestRound(neck: Neck, scales: readonly Scale[], style: Style, options: RoundOptions) {
+function nearestRound(neck: Neck, scales: readonly Scale[], how: Together) {
   if (scales.length === 0) return undefined;
-  const { reachMm = DEFAULT_REACH_MM } = options;
-  for (const otherStyle of new Set<Style>([style, 'position', 'one-string'])) {
-    const fingerings = fingerTogether(neck, scales, otherStyle, { reachMm });
-    if (fingerings) return { style: otherStyle, fret: areaOf(fingerings).from };
+  for (const style of new Set<Style>([how.style, 'position', 'one-string'])) {
+    const fingerings = fingerTogether(neck, scales, { ...how, style, fret: undefined });
+    if (fingerings) return { style, fret: areaOf(fingerings).from };
   }
   return undefined;
 }

@@ -1,0 +1,164 @@
+/**
+ * Across the neck: the chain of areas that covers every fret, so that a scale can be found wherever the
+ * hand happens to be, and the shifts that lead from one area to the next.
+ */
+import { type FretSlot, type Neck, openSlot } from '../instrument/neck.ts';
+import type { Scale } from '../mode/spelling.ts';
+import {
+  type Area,
+  areasOfWidth,
+  climbLength,
+  climbLine,
+  mapArea,
+  markArea,
+  newMarks,
+  type OpenStrings,
+  rootsIn,
+} from './area.ts';
+import { describeSolution, type Fingering, type FretRange } from './fingering.ts';
+import { handPositions, spanMm, widestHand } from './hand.ts';
+import { solveStaying } from './stay.ts';
+import type { Solution } from './touch.ts';
+
+/** How the hand gets from one area to the next. */
+export interface AreaShift {
+  /** The frets at which finger 1 is at home before and after. */
+  readonly fromFret: number;
+  readonly toFret: number;
+  readonly distanceMm: number;
+}
+
+/** Areas from the nut upwards, each played without moving the hand, that together cover every fret. */
+export interface AreaChain {
+  readonly fingerings: readonly Fingering[];
+  /** One between each two. */
+  readonly shifts: readonly AreaShift[];
+}
+
+/** How to lie in the areas. */
+export interface ChainSearch {
+  readonly reachMm: number;
+  readonly openStrings: OpenStrings;
+}
+
+/**
+ * The chain of the fewest areas, from the open strings on if one hand can play there; between chains of as many the one with the least cost, then the one whose
+ * areas lie lowest. Undefined where some fret belongs to no area that one hand can play.
+ */
+export function acrossNeck(neck: Neck, scale: Scale, search: ChainSearch): AreaChain | undefined {
+  const patches = everyPatch(neck, scale, search);
+  const [nut, firstFret] = [openSlot(neck), openSlot(neck) + 1];
+  const chain = shortestChain(neck, patches, nut) ?? shortestChain(neck, patches, firstFret);
+  if (!chain) return undefined;
+  const fingerings = chain.map(({ area, solution }) => ({
+    ...describeSolution(neck, scale, solution, search.openStrings),
+    area: fretsOf(neck, area),
+  }));
+  const homes = chain.map(({ solution }) => solution.touches[0]?.position.indexSlot as number);
+  const shifts = homes.slice(1).map((toSlot, at) => {
+    const fromSlot = homes[at] as number;
+    return {
+      fromFret: (neck.slots[fromSlot] as FretSlot).fret,
+      toFret: (neck.slots[toSlot] as FretSlot).fret,
+      distanceMm: Math.round(Math.abs(spanMm(neck, fromSlot, toSlot)) * 10) / 10,
+    };
+  });
+  return { fingerings, shifts };
+}
+
+/** An area's frets, whether or not its outermost have a note that the fingering takes there. */
+function fretsOf(neck: Neck, { fromSlot, toSlot }: Area): FretRange {
+  const fretAt = (slot: number) => (neck.slots[slot] as FretSlot).fret;
+  return { from: fromSlot === openSlot(neck) ? 0 : fretAt(fromSlot), to: fretAt(toSlot) };
+}
+
+/** An area and how one hand plays all notes of the scale in it. */
+interface Patch {
+  readonly area: Area;
+  readonly solution: Solution;
+}
+
+/** A chain up to some fret, by its last link. */
+interface Chain {
+  readonly patch: Patch;
+  readonly before: Chain | undefined;
+  readonly length: number;
+  readonly cost: number;
+}
+
+/** Every area that one hand plays whole: from its lowest to its highest note of the scale, none left out. */
+function everyPatch(neck: Neck, scale: Scale, { reachMm, openStrings }: ChainSearch): readonly Patch[] {
+  const marks = newMarks();
+  const patches: Patch[] = [];
+  for (let width = 2; width <= widestHand(neck) + 1; width += 1) {
+    for (const area of areasOfWidth(neck, width, openStrings)) {
+      markArea(neck, area, openStrings, marks);
+      const run = wholeRun(marks, scale);
+      if (!run) continue;
+      const map = mapArea(neck, area, openStrings);
+      const lowest = Math.max(area.fromSlot, openSlot(neck) + 1);
+      const positions = handPositions(neck, reachMm, lowest, area.toSlot);
+      const line = climbLine(map, scale, run.rootMidi, run.length, run.fromStep);
+      const [solution] = solveStaying(line, positions, 1);
+      if (solution) patches.push({ area, solution });
+    }
+  }
+  return patches;
+}
+
+/** The scale notes that are marked, as one run; undefined where one is missing between two others. */
+function wholeRun(marks: Uint8Array, scale: Scale) {
+  const [firstRoot] = rootsIn(marks, scale);
+  if (firstRoot === undefined) return undefined;
+  let fromStep = 0;
+  while (climbLength(marks, scale, firstRoot, fromStep - 1) > 0) fromStep -= 1;
+  const length = climbLength(marks, scale, firstRoot, fromStep);
+  const marked = scale.mode.semitones.reduce((count, semitones) => {
+    let more = 0;
+    for (let midi = (scale.root.pitchClass + semitones) % 12; midi < marks.length; midi += 12) {
+      more += marks[midi] as number;
+    }
+    return count + more;
+  }, 0);
+  return length === marked ? { rootMidi: firstRoot, fromStep, length } : undefined;
+}
+
+/** Link by link: the best chain that ends with each patch, from those that end below it or beside it. */
+function shortestChain(
+  neck: Neck,
+  patches: readonly Patch[],
+  firstSlot: number,
+): readonly Patch[] | undefined {
+  const last = neck.slots.length - 1;
+  const sorted = patches.toSorted(
+    (a, b) => a.area.fromSlot - b.area.fromSlot || a.area.toSlot - b.area.toSlot,
+  );
+  const chains: Chain[] = [];
+  for (const patch of sorted) {
+    const { cost } = patch.solution;
+    if (patch.area.fromSlot <= firstSlot) {
+      chains.push({ patch, before: undefined, length: 1, cost });
+      continue;
+    }
+    let before: Chain | undefined;
+    for (const chain of chains) {
+      const { fromSlot, toSlot } = chain.patch.area;
+      const isNext =
+        fromSlot < patch.area.fromSlot && toSlot < patch.area.toSlot && toSlot + 1 >= patch.area.fromSlot;
+      if (isNext && isShorter(chain, before)) before = chain;
+    }
+    if (before) chains.push({ patch, before, length: before.length + 1, cost: before.cost + cost });
+  }
+  let best: Chain | undefined;
+  for (const chain of chains) {
+    if (chain.patch.area.toSlot === last && isShorter(chain, best)) best = chain;
+  }
+  if (!best) return undefined;
+  const links: Patch[] = [];
+  for (let chain: Chain | undefined = best; chain; chain = chain.before) links.push(chain.patch);
+  return links.reverse();
+}
+
+function isShorter(a: Chain, b: Chain | undefined): boolean {
+  return b === undefined || a.length < b.length || (a.length === b.length && a.cost < b.cost);
+}
