@@ -115,3 +115,10 @@ export function stepOf(scale: Scale, rootMidi: number, midi: number): number | u
   const degree = scale.mode.semitones.indexOf(pitchClassOf(midi - rootMidi));
   return degree < 0 ? undefined : 7 * Math.floor((midi - rootMidi) / 12) + degree;
 }
+
+/** The slot of a fret, or of the next one that exists. Fret 0 is the open position, which begins at the capo where there is one. */
+export function slotAtOrAbove(neck: Neck, fret: number): number {
+  if (fret === 0) return openSlot(neck);
+  const slot = neck.slots.findIndex((one) => one.fret >= fret);
+  return slot < 0 ? neck.slots.length : slot;
+}

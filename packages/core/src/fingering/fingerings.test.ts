@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
+import { slotAtOrAbove } from './area.ts';
 import type { Fingering } from './fingering.ts';
-import { fingeringsOf, missingNotes, slotAtOrAbove } from './fingerings.ts';
+import { fingeringsOf, missingNotes } from './fingerings.ts';
 
 const { guitar, bass, mandolin, dulcimer } = INSTRUMENTS;
 

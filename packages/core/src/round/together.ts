@@ -1,9 +1,8 @@
 /**
  * Fingering the modes of a round together: from one root note, and as near to one another as they can be.
  */
-import type { OpenStrings } from '../fingering/area.ts';
+import { type OpenStrings, slotAtOrAbove } from '../fingering/area.ts';
 import { describeSolution, type Fingering, type FretRange, type Style } from '../fingering/fingering.ts';
-import { slotAtOrAbove } from '../fingering/fingerings.ts';
 import { findSharedAreas, fretsBeyondTwelfth } from '../fingering/in-position.ts';
 import { alongString } from '../fingering/one-string.ts';
 import { startingSlots, threePerStringFrom, threePerStringObstacle } from '../fingering/three-per-string.ts';
