@@ -56,7 +56,7 @@ describe('a bassist', () => {
     const frets = await page
       .locator('.picture svg.neck[role=img]')
       .first()
-      .locator('text.number')
+      .locator('text.number tspan')
       .allTextContents();
     expect([frets.at(0), frets.at(-1)]).toEqual([String(Math.max(1, body.area.from)), String(body.area.to)]);
   });
@@ -97,7 +97,7 @@ describe('other choices', () => {
     const right = await stage.open('/modes/dorian/a/');
     const left = await stage.open('/modes/dorian/a/?hand=left');
     await left.waitForFunction(() => {
-      const [first, second] = document.querySelectorAll('svg.neck[role=img] text.number');
+      const [first, second] = document.querySelectorAll('svg.neck[role=img] text.number tspan');
       return Number(first?.getAttribute('x')) > Number(second?.getAttribute('x'));
     });
     const labels = (page: Page) =>

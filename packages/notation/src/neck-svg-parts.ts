@@ -32,28 +32,33 @@ export function boardSvg({ neck }: NeckDrawing, { ruler, at }: Pen): string {
     [firstSlot, ends.to],
   ] as const;
   const outline = corners.map(([slot, y]) => `${at(ruler.lineX(slot, y))},${y}`).join(' ');
-  const parts = [`<polygon class="wood" points="${outline}"/>`];
+  // Of each kind of line there are many on a neck, and many necks on a site: one element holds them all.
+  const lines: Record<'nut' | 'fret' | 'capo', string> = { fret: '', nut: '', capo: '' };
+  let inlays = '';
+  let numbers = '';
+  const [middle, under] = [(TOP + bottom) / 2, bottom + 31];
   for (let slot = firstSlot; slot <= lastSlot; slot += 1) {
     const { fret } = neck.slots[slot] as FretSlot;
     const capos = neck.capoFret > 0 && fret === neck.capoFret ? capoRuns(neck) : [];
     const isCovered = capos.some((run) => run.length === neck.strings.length);
-    const line = (kind: string, from: number, to: number): string => {
+    const line = (from: number, to: number): string => {
       const [x, toX] = [at(ruler.lineX(slot, from)), at(ruler.lineX(slot, to))];
-      return `<path class="${kind}" d="M${x} ${from}${x === toX ? `V${to}` : `L${toX} ${to}`}"/>`;
+      return `M${x} ${from}${x === toX ? `V${to}` : `L${toX} ${to}`}`;
     };
-    if (!isCovered) parts.push(line(slot === 0 ? 'nut' : 'fret', ends.from, ends.to));
+    if (!isCovered) lines[slot === 0 ? 'nut' : 'fret'] += line(ends.from, ends.to);
     for (const run of capos) {
       const [first, last] = [ruler.y(Math.min(...run)), ruler.y(Math.max(...run))];
-      parts.push(line('capo', first - FRET_OVERHANG, last + FRET_OVERHANG));
+      lines.capo += line(first - FRET_OVERHANG, last + FRET_OVERHANG);
     }
     if (slot === firstSlot) continue;
-    const [middle, under] = [(TOP + bottom) / 2, bottom + 31];
     if (INLAY_FRETS.has(fret)) {
-      parts.push(`<circle class="inlay" cx="${at(ruler.middleX(slot, middle))}" cy="${middle}" r="5"/>`);
+      inlays += `<circle class="inlay" cx="${at(ruler.middleX(slot, middle))}" cy="${middle}" r="5"/>`;
     }
-    parts.push(`<text class="number" x="${at(ruler.middleX(slot, under))}" y="${under}">${fret}</text>`);
+    numbers += `<tspan x="${at(ruler.middleX(slot, under))}">${fret}</tspan>`;
   }
-  return parts.join('');
+  const drawn = Object.entries(lines).map(([kind, d]) => (d ? `<path class="${kind}" d="${d}"/>` : ''));
+  const numbered = numbers ? `<text class="number" y="${under}">${numbers}</text>` : '';
+  return `<polygon class="wood" points="${outline}"/>${drawn.join('')}${inlays}${numbered}`;
 }
 
 /** The strings from where they begin, each with the name of its open note. */

@@ -101,18 +101,17 @@ export function pictureOf(drawing: NeckDrawing, handedness: Handedness = 'right'
   return {
     width: svg === undefined ? Number.NaN : at(svg, 'viewBox', 2),
     lines: ofClass('nut', 'capo', 'fret')
-      .map((one) => {
-        const isUpright = one.attributes['d']?.includes('V');
-        return {
-          kind: one.attributes['class'] ?? '',
-          x: at(one, 'd'),
-          y: at(one, 'd', 1),
-          bottomX: at(one, 'd', isUpright ? 0 : 2),
-          bottomY: at(one, 'd', isUpright ? 2 : 3),
-        };
-      })
+      .flatMap(({ attributes }) =>
+        (attributes['d']?.match(/M[^M]+/g) ?? []).map((line) => {
+          const [x = Number.NaN, y = Number.NaN, ...to] = (line.match(/-?[\d.]+/g) ?? []).map(Number);
+          const [bottomX = x, bottomY = Number.NaN] = line.includes('V') ? [x, ...to] : to;
+          return { kind: attributes['class'] ?? '', x, y, bottomX, bottomY };
+        }),
+      )
       .toSorted((a, b) => a.x - b.x),
-    numbers: ofClass('number').map((one) => ({ label: one.text, x: at(one, 'x') })),
+    numbers: ofClass('number').flatMap(({ children }) =>
+      children.map((one) => ({ label: one.text, x: at(one, 'x') })),
+    ),
     strings: ofClass('string').map((one) => ({
       startX: at(one, 'd'),
       y: at(one, 'd', 1),
