@@ -99,6 +99,25 @@ export { formatMidi, frequencyHz, type Pitch, parsePitch } from './pitch/pitch.t
 export { commonCount, type PitchClassSet, setOf } from './pitch/pitch-class-set.ts';
 export { formatHelmholtz, parseHelmholtz } from './pitch/pitch-helmholtz.ts';
 export { EVERYDAY_ROOTS, parseRoot, ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from './pitch/root.ts';
+export { isTriplet, NOTE_VALUES, type NoteValue, TICKS_PER_QUARTER, ticksOf } from './play/note-value.ts';
+export { PATTERNS, type Pattern } from './play/pattern.ts';
+export type { Click, Piece, PlayedNote, Section, TimedNote } from './play/piece.ts';
+export { MOST_BARS, MOST_NOTES, type NameScale, playFingering, playRound } from './play/play.ts';
+export { PLAY_RANGES, type PlayOptions } from './play/play-options.ts';
+export { SEED_RANGE } from './play/random.ts';
+export {
+  BEAT_UNITS,
+  BEATS_RANGE,
+  type BeatUnit,
+  type Meter,
+  parseMeter,
+  quartersPerMinute,
+  secondsAt,
+  TEMPO_RANGE_BPM,
+  type Timing,
+  ticksAt,
+} from './play/timing.ts';
+export { vampDegrees } from './play/vamp.ts';
 export { fail, invariant, type Problem, type Result, succeed } from './problem.ts';
 export { type Neighbour, neighboursOf, type RouteStep, routeBetween } from './relation/neighbours.ts';
 export { degreeIn, familyOf, modesFrom, parentScale, relativeScales } from './relation/relatives.ts';
