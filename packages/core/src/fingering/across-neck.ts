@@ -15,8 +15,10 @@ import {
   type OpenStrings,
   rootsIn,
 } from './area.ts';
+import { type PackedCost, unpackCost } from './cost.ts';
 import { describeSolution, type Fingering, type FretRange } from './fingering.ts';
 import { handPositions, spanMm, widestHand } from './hand.ts';
+import { solve } from './solve.ts';
 import { solveStaying } from './stay.ts';
 import type { Solution } from './touch.ts';
 
@@ -42,21 +44,23 @@ export interface ChainSearch {
 }
 
 /**
- * The chain of the fewest areas, from the open strings on if one hand can play there; between chains of as many the one with the least cost, then the one whose
- * areas lie lowest. Undefined where some fret belongs to no area that one hand can play.
+ * The chain of the fewest areas that a hand plays without moving, from the open strings on if it can play
+ * there; between chains of as many the one with the least cost, then the one whose areas lie lowest. Where
+ * some frets lie in no such area, as the low ones of a bass may, the hand moves there, and the chain is the
+ * one in which it moves least within its areas. Undefined where there is no chain at all.
  */
 export function acrossNeck(neck: Neck, scale: Scale, search: ChainSearch): AreaChain | undefined {
-  const patches = everyPatch(neck, scale, search);
-  const [nut, firstFret] = [openSlot(neck), openSlot(neck) + 1];
-  const chain = shortestChain(neck, patches, nut) ?? shortestChain(neck, patches, firstFret);
+  const staying = everyPatch(neck, scale, search, 'staying');
+  const chain =
+    shortestChain(neck, staying) ?? shortestChain(neck, everyPatch(neck, scale, search, 'moving'));
   if (!chain) return undefined;
   const fingerings = chain.map(({ area, solution }) => ({
     ...describeSolution(neck, scale, solution, search.openStrings),
     area: fretsOf(neck, area),
   }));
-  const homes = chain.map(({ solution }) => solution.touches[0]?.position.indexSlot as number);
-  const shifts = homes.slice(1).map((toSlot, at) => {
-    const fromSlot = homes[at] as number;
+  const shifts = chain.slice(1).map((next, at) => {
+    const fromSlot = (chain[at] as Patch).solution.touches.at(-1)?.position.indexSlot as number;
+    const toSlot = next.solution.touches[0]?.position.indexSlot as number;
     return {
       fromFret: (neck.slots[fromSlot] as FretSlot).fret,
       toFret: (neck.slots[toSlot] as FretSlot).fret,
@@ -83,14 +87,26 @@ interface Chain {
   readonly patch: Patch;
   readonly before: Chain | undefined;
   readonly length: number;
-  readonly cost: number;
+  /** How far the hand moves within its areas, in all. */
+  readonly travelMm: number;
+  readonly cost: PackedCost;
 }
 
-/** Every area that one hand plays whole: from its lowest to its highest note of the scale, none left out. */
-function everyPatch(neck: Neck, scale: Scale, { reachMm, openStrings }: ChainSearch): readonly Patch[] {
+/**
+ * Every area that is played whole: from its lowest to its highest note of the scale, none left out.
+ * @param how whether the hand stays in each; where it may move, areas may also be as wide as the widest step
+ * from string to string, so that no note falls between two strings
+ */
+function everyPatch(
+  neck: Neck,
+  scale: Scale,
+  { reachMm, openStrings }: ChainSearch,
+  how: 'staying' | 'moving',
+): readonly Patch[] {
   const marks = newMarks();
   const patches: Patch[] = [];
-  for (let width = 2; width <= widestHand(neck) + 1; width += 1) {
+  const widest = how === 'staying' ? widestHand(neck) + 1 : Math.max(widestHand(neck), widestStep(neck) + 1);
+  for (let width = 2; width <= widest; width += 1) {
     for (const area of areasOfWidth(neck, width, openStrings)) {
       markArea(neck, area, openStrings, marks);
       const run = wholeRun(marks, scale);
@@ -99,11 +115,19 @@ function everyPatch(neck: Neck, scale: Scale, { reachMm, openStrings }: ChainSea
       const lowest = Math.max(area.fromSlot, openSlot(neck) + 1);
       const positions = handPositions(neck, reachMm, lowest, area.toSlot);
       const line = climbLine(map, scale, run.rootMidi, run.length, run.fromStep);
-      const [solution] = solveStaying(line, positions, 1);
+      const [solution] = how === 'staying' ? solveStaying(line, positions, 1) : solve(neck, line, positions);
       if (solution) patches.push({ area, solution });
     }
   }
   return patches;
+}
+
+/** The most semitones from one open string to the next. */
+function widestStep({ strings }: Neck): number {
+  const steps = strings.map(({ openMidi }, at) =>
+    Math.abs(openMidi - (strings[at + 1]?.openMidi ?? openMidi)),
+  );
+  return Math.max(...steps);
 }
 
 /** The scale notes that are marked, as one run; undefined where one is missing between two others. */
@@ -123,21 +147,22 @@ function wholeRun(marks: Uint8Array, scale: Scale) {
   return length === marked ? { rootMidi: firstRoot, fromStep, length } : undefined;
 }
 
+/** A chain from the open strings on, or, where there is none, from the first fret. */
+function shortestChain(neck: Neck, patches: readonly Patch[]): readonly Patch[] | undefined {
+  const nut = openSlot(neck);
+  return chainFrom(neck, patches, nut) ?? chainFrom(neck, patches, nut + 1);
+}
+
 /** Link by link: the best chain that ends with each patch, from those that end below it or beside it. */
-function shortestChain(
-  neck: Neck,
-  patches: readonly Patch[],
-  firstSlot: number,
-): readonly Patch[] | undefined {
+function chainFrom(neck: Neck, patches: readonly Patch[], firstSlot: number): readonly Patch[] | undefined {
   const last = neck.slots.length - 1;
   const sorted = patches.toSorted(
     (a, b) => a.area.fromSlot - b.area.fromSlot || a.area.toSlot - b.area.toSlot,
   );
   const chains: Chain[] = [];
   for (const patch of sorted) {
-    const { cost } = patch.solution;
     if (patch.area.fromSlot <= firstSlot) {
-      chains.push({ patch, before: undefined, length: 1, cost });
+      chains.push(linked(patch, undefined));
       continue;
     }
     let before: Chain | undefined;
@@ -145,13 +170,13 @@ function shortestChain(
       const { fromSlot, toSlot } = chain.patch.area;
       const isNext =
         fromSlot < patch.area.fromSlot && toSlot < patch.area.toSlot && toSlot + 1 >= patch.area.fromSlot;
-      if (isNext && isShorter(chain, before)) before = chain;
+      if (isNext && isBetter(chain, before)) before = chain;
     }
-    if (before) chains.push({ patch, before, length: before.length + 1, cost: before.cost + cost });
+    if (before) chains.push(linked(patch, before));
   }
   let best: Chain | undefined;
   for (const chain of chains) {
-    if (chain.patch.area.toSlot === last && isShorter(chain, best)) best = chain;
+    if (chain.patch.area.toSlot === last && isBetter(chain, best)) best = chain;
   }
   if (!best) return undefined;
   const links: Patch[] = [];
@@ -159,6 +184,18 @@ function shortestChain(
   return links.reverse();
 }
 
-function isShorter(a: Chain, b: Chain | undefined): boolean {
-  return b === undefined || a.length < b.length || (a.length === b.length && a.cost < b.cost);
+function linked(patch: Patch, before: Chain | undefined): Chain {
+  const { cost } = patch.solution;
+  return {
+    patch,
+    before,
+    length: (before?.length ?? 0) + 1,
+    travelMm: (before?.travelMm ?? 0) + unpackCost(cost).travelMm,
+    cost: (before?.cost ?? 0) + cost,
+  };
+}
+
+/** Least travel within areas, then fewest areas, then least cost. */
+function isBetter(a: Chain, b: Chain | undefined): boolean {
+  return b === undefined || (a.travelMm - b.travelMm || a.length - b.length || a.cost - b.cost) < 0;
 }

@@ -137,6 +137,10 @@ function upTheNeck(
 function across(neck: Neck, scale: Scale, { reachMm, openStrings }: Asked): Found {
   const chain = acrossNeck(neck, scale, { reachMm, openStrings });
   return (
-    chain ?? { fingerings: [], reason: 'some frets lie in no area that one hand can play without moving' }
+    chain ?? {
+      fingerings: [],
+      reason:
+        'some frets lie in no area that holds all notes of the scale between its lowest and its highest',
+    }
   );
 }
