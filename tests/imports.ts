@@ -13,6 +13,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'packages/catalog': ['packages/core'],
   'packages/notation': ['packages/core', 'packages/catalog'],
   'packages/contract': ['packages/core', 'packages/catalog', 'packages/notation'],
+  // What others install speaks to the API alone.
+  'packages/client': [],
   'apps/api': ['packages/core', 'packages/catalog', 'packages/notation', 'packages/contract'],
   'apps/site': ['packages/core', 'packages/catalog', 'packages/notation', 'packages/contract'],
 };

@@ -72,6 +72,7 @@ const ADDRESSES: Readonly<Record<EndpointName, readonly string[]>> = {
   instruments: ['/v1/instruments', '/v1/instruments?q=five%20string%20bass,%20low%20B&limit=3'],
   instrument: ['/v1/instruments/bass-4', '/v1/instruments/dulcimer-mountain', '/v1/instruments/tres-cubano'],
   health: ['/health'],
+  ready: ['/ready'],
 };
 
 describe('answers fit the contract', () => {
@@ -202,12 +203,14 @@ describe('rounds', () => {
     }
   });
 
-  test('one note a beat lasts as long as the tempo says', async () => {
+  test('one note a beat lasts as long as the tempo says, every mode in whole bars', async () => {
     const { body } = await ask<z.infer<typeof answers.Round>>(
       served.origin,
       '/v1/rounds/harmonic-minor/A?tempo=120&pattern=up-and-down',
     );
-    expect(body.sequence).toHaveLength(29);
-    expect(body.durationSeconds).toBe((7 * 29 * 60) / 120);
+    // 15 notes up and 14 down are 29 beats, in 8 bars of 4.
+    for (const { sequence } of body.modes) expect(sequence).toHaveLength(29);
+    expect(body.modes.map(({ startSeconds }) => startSeconds)).toEqual([0, 16, 32, 48, 64, 80, 96]);
+    expect(body.durationSeconds).toBe((7 * 8 * 4 * 60) / 120);
   });
 });

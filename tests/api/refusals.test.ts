@@ -99,6 +99,16 @@ describe('parameters that are not what they should be', () => {
     ['/v1/modes/dorian/A/fingerings?fret=', 'fret', 'a number from 0 to 36'],
     ['/v1/rounds/major/A?tempo=NaN', 'tempo', 'a number from 20 to 400'],
     ['/v1/rounds/major/A?tempo=0', 'tempo', 'a number from 20 to 400'],
+    ['/v1/rounds/major/A.mid?tempo=10000', 'tempo', 'a number from 20 to 400'],
+    ['/v1/rounds/major/A.musicxml?tempo=NaN', 'tempo', 'a number from 20 to 400'],
+    ['/v1/rounds/major/A.mid?pattern=sideways', 'pattern', 'one of up, down, up-and-down, thirds'],
+    ['/v1/rounds/major/A.mid?value=crotchet', 'value', 'one of whole, half, quarter'],
+    ['/v1/rounds/major/A.txt?meter=4/3', 'meter', '2 to 12 beats over 2, 4, 8, 16'],
+    ['/v1/rounds/major/A.mid?bars=64&repeats=16', 'bars', 'a piece of at most 5000 notes'],
+    ['/v1/modes/dorian/A/fingerings.mid?vamp=8', 'vamp', 'degrees from 1 to 7'],
+    ['/v1/modes/dorian/A?fields=notes,colour', 'fields', 'fields out of id, slug'],
+    ['/v1/modes/dorian/A?fields=name.first', 'fields', 'nothing within'],
+    ['/v1/rounds/major/A.svg?fields=name', 'fields', 'one of the parameters instrument'],
     ['/v1/rounds/major/A?order=random', 'order', 'one of parent, brightness, fewest-moves'],
     ['/v1/search', 'notes', 'notes the scale must hold'],
     ['/v1/search?notes=A,H', 'notes[1]', 'a letter from A to G'],
@@ -121,7 +131,7 @@ describe('parameters that are not what they should be', () => {
 
   test('what cannot be sent is refused with the methods that can', async () => {
     const answer = await ask<Problem>(served.origin, '/v1/families', { method: 'POST', body: 'x' });
-    expect([answer.status, answer.headers.get('allow')]).toEqual([405, 'GET, HEAD']);
+    expect([answer.status, answer.headers.get('allow')]).toEqual([405, 'GET, HEAD, OPTIONS']);
   });
 
   test('an address of two megabytes is refused as too long and the server goes on', async () => {

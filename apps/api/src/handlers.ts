@@ -2,9 +2,10 @@
  * One handler an endpoint: resolve the names, ask core, answer.
  */
 import { CATALOGUE } from '@stillroot/catalog';
-import type { ENDPOINTS, EndpointName } from '@stillroot/contract';
+import type { answers, ENDPOINTS, EndpointName } from '@stillroot/contract';
 import { type NoteName, parseNote } from '@stillroot/core';
 import type * as z from 'zod';
+import type { Address } from './address.ts';
 import { fingerings } from './answers/fingerings.ts';
 import { fretboard } from './answers/fretboard.ts';
 import * as instruments from './answers/instruments.ts';
@@ -24,15 +25,29 @@ import {
 type Params<Name extends EndpointName> = z.output<(typeof ENDPOINTS)[Name]['params']>;
 type Query<Name extends EndpointName> = z.output<(typeof ENDPOINTS)[Name]['query']>;
 
+/** What the server says of itself at a moment. */
+export interface ServerState {
+  readonly dataVersion: string;
+  readonly counting: z.output<typeof answers.Counting>;
+  readonly isStopping: boolean;
+}
+
+/** What a handler may want to know beside its parameters. */
+export interface Asked {
+  readonly address: Address;
+  readonly state: ServerState;
+}
+
 /** A handler takes checked parameters; one whose answer has several forms gives them all, unmade. */
 export type Handlers = {
-  readonly [Name in EndpointName]: (params: Params<Name>, query: Query<Name>) => unknown;
+  readonly [Name in EndpointName]: (params: Params<Name>, query: Query<Name>, asked: Asked) => unknown;
 };
 
 export const HANDLERS: Handlers = {
   families: () => modes.families(),
   family: ({ family }) => modes.family(resolveFamily(family)),
-  modes: (_, query) => modes.modes({ ...query, contains: query.contains?.map(degreeText) }),
+  modes: (_, query, { address }) =>
+    modes.modes({ ...query, contains: query.contains?.map(degreeText) }, address),
   mode: ({ mode }) => modes.mode(resolveMode(mode)),
   scale: ({ mode, root }) => scales.scale(resolveMode(mode), resolveRoot(root)),
   related: ({ mode, root }, query) => scales.related(resolveMode(mode), resolveRoot(root), query),
@@ -45,16 +60,23 @@ export const HANDLERS: Handlers = {
   compare: (_, { a, b, root }) => scales.compare(resolveMode(a, 'a'), resolveMode(b, 'b'), resolveRoot(root)),
   route: (_, { from, to, root }) =>
     scales.route(resolveMode(from, 'from'), resolveMode(to, 'to'), resolveRoot(root)),
-  search: (_, { notes, root, limit }) => searchNotes(notes, root, limit),
-  instruments: (_, query) => instruments.instruments(query),
+  search: (_, query, { address }) => searchNotes(query, address),
+  instruments: (_, query, { address }) => instruments.instruments(query, address),
   instrument: ({ instrument }) => instruments.instrument(resolveInstrument(instrument)),
-  health: () => ({ status: 'ok', modes: CATALOGUE.modes.length, instruments: CATALOGUE.instruments.length }),
+  health: (_, __, { state: { dataVersion, counting } }) => ({
+    status: 'ok',
+    modes: CATALOGUE.modes.length,
+    instruments: CATALOGUE.instruments.length,
+    dataVersion,
+    counting,
+  }),
+  ready: (_, __, { state }) => ({ status: state.isStopping ? 'stopping' : 'ready' }),
 };
 
-function searchNotes(texts: readonly string[], root: string | undefined, limit: number) {
+function searchNotes({ notes: texts, root, ...span }: Query<'search'>, address: Address) {
   if (texts.length > 12) throw refusal('notes', texts.join(','), 'at most 12 notes');
   const notes: NoteName[] = texts.map((text, at) => orRefuse(parseNote(text, `notes[${at}]`)));
-  return scales.search(notes, root === undefined ? undefined : resolveRoot(root), limit);
+  return scales.search(notes, root === undefined ? undefined : resolveRoot(root), span, address);
 }
 
 /** A degree as formulas write it; an address may say `s4` for `#4`. */

@@ -1,37 +1,65 @@
 /**
- * Starts the server for `npm start`: the site and the API on one port.
+ * Starts the server for `npm start`: the site and the API on one port, in one process or in several.
  */
+import cluster from 'node:cluster';
 import { fileURLToPath } from 'node:url';
-import { buildApp } from './app.ts';
+import { readSettings, type Settings } from './settings.ts';
 
-const host = process.env['HOST'] ?? '127.0.0.1';
-const portText = process.env['PORT'] ?? '8080';
-const port = Number(portText);
+const settings = readSettings(process.env);
+if (typeof settings === 'string') stop(settings);
+else if (settings.workers > 1 && cluster.isPrimary) keepWorkers(settings);
+else await listen(settings);
 
-if (!/^\d+$/.test(portText) || port > 65535) {
-  stop(`PORT is "${portText}"; expected a whole number from 0 to 65535.`);
-}
-
-const siteFolder = fileURLToPath(new URL('../../site/dist', import.meta.url));
-const app = await buildApp({ siteFolder });
-
-try {
-  const address = await app.listen({ host, port });
-  console.log(`Stillroot is at ${address}/ and its API at ${address}/v1/families. Stop it with Ctrl+C.`);
-} catch (error) {
-  stop(explain(error));
-}
-
-for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-  process.once(signal, () => {
-    app.close().then(
-      () => process.exit(0),
-      () => process.exit(1),
-    );
+async function listen({ host, port, logLevel, stopDelayMs, redisUrl, ...rest }: Settings): Promise<void> {
+  const { buildApp } = await import('./app.ts');
+  const siteFolder = fileURLToPath(new URL('../../site/dist', import.meta.url));
+  const app = await buildApp({
+    siteFolder,
+    ...rest,
+    ...(redisUrl !== undefined && { redisUrl }),
+    ...(logLevel !== 'silent' && { log: { level: logLevel } }),
+  });
+  try {
+    const address = await app.listen({ host, port });
+    if (cluster.isPrimary || cluster.worker?.id === 1) {
+      console.log(`Stillroot is at ${address}/ and its API at ${address}/v1/docs. Stop it with Ctrl+C.`);
+    }
+  } catch (error) {
+    stop(explain(error, host, port));
+  }
+  // What was begun is finished; what comes meanwhile is still answered, and told to go elsewhere.
+  onSignal(() => {
+    app.beginStop();
+    setTimeout(() => {
+      app.close().then(
+        () => process.exit(0),
+        () => process.exit(1),
+      );
+    }, stopDelayMs);
   });
 }
 
-function explain(error: unknown): string {
+/** Starts the processes, and another for each that ends unasked. */
+function keepWorkers({ workers }: Settings): void {
+  let isStopping = false;
+  for (let at = 0; at < workers; at += 1) cluster.fork();
+  cluster.on('exit', (worker, code) => {
+    if (isStopping) return;
+    // One that could not even begin would not the next time.
+    if (!worker.process.pid || code === 1) stop('A process could not be started.');
+    cluster.fork();
+  });
+  onSignal(() => {
+    isStopping = true;
+    for (const worker of Object.values(cluster.workers ?? {})) worker?.process.kill('SIGTERM');
+  });
+}
+
+function onSignal(act: () => void): void {
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, act);
+}
+
+function explain(error: unknown, host: string, port: number): string {
   const code = (error as NodeJS.ErrnoException).code;
   if (code === 'EADDRINUSE')
     return `Port ${port} on ${host} is taken. Choose another one: PORT=${port + 1} npm start`;

@@ -37,4 +37,12 @@ export function problemBody(
   return { status, body: JSON.stringify(body) };
 }
 
+/** The longest part of what was sent that is sent back. */
+const LONGEST_VALUE = 60;
+
+/** What was sent, short enough to be sent back. */
+export function shortened(value: string): string {
+  return value.slice(0, LONGEST_VALUE).toWellFormed();
+}
+
 export const PROBLEM_MEDIA_TYPE = 'application/problem+json; charset=utf-8';

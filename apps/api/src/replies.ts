@@ -1,19 +1,11 @@
 /**
- * Replies: JSON, and problems of every kind.
+ * Replies that are problems, of every kind.
  */
 import type { Socket } from 'node:net';
 import type { ProblemName } from '@stillroot/contract';
 import type { Problem } from '@stillroot/core';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { PROBLEM_MEDIA_TYPE, problemBody } from './problem-reply.ts';
-
-/** Answers change only when the data do, and then under the same address. */
-export const CACHE_CONTROL = 'public, max-age=3600';
-
-/** Sends a body that is JSON already. */
-export function sendJson(reply: FastifyReply, body: string): FastifyReply {
-  return reply.header('cache-control', CACHE_CONTROL).type('application/json; charset=utf-8').send(body);
-}
+import { PROBLEM_MEDIA_TYPE, problemBody, shortened } from './problem-reply.ts';
 
 /** Sends a problem. */
 export function sendProblem(
@@ -28,11 +20,11 @@ export function sendProblem(
 /** Refuses an address that is not there, or a method that is not read. */
 export function refuseUnknown(request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (request.method !== 'GET' && request.method !== 'HEAD') {
-    reply.header('allow', 'GET, HEAD');
+    reply.header('allow', 'GET, HEAD, OPTIONS');
     return sendProblem(reply, 'wrongMethod');
   }
   return sendProblem(reply, 'unknownPath', [
-    { field: 'path', value: request.url.slice(0, 60), expected: 'a path of /v1/openapi.json' },
+    { field: 'path', value: shortened(request.url), expected: 'a path of /v1/openapi.json' },
   ]);
 }
 

@@ -27,7 +27,11 @@ import {
   type TuningReading,
   transposeTuning,
 } from '@stillroot/core';
-import { ProblemReply } from './problem-reply.ts';
+import { ProblemReply, shortened } from './problem-reply.ts';
+import { remember } from './remember.ts';
+
+/** Some hundred kilobytes each at most. */
+const MOST_NECKS = 100;
 
 /** The mode of a name, or a problem that suggests the nearest. */
 export function resolveMode(text: string, field = 'mode'): ModeEntry {
@@ -69,6 +73,7 @@ export interface NeckQuery {
 /** A neck, and how the words for it were taken. */
 export interface AskedNeck {
   readonly neck: Neck;
+  readonly instrument: InstrumentEntry;
   /** Absent where the tuning is named by its id. */
   readonly reading?: TuningReading & { readonly text: string };
   /** Other tunings of the catalogue that have the same open strings. */
@@ -76,7 +81,14 @@ export interface AskedNeck {
 }
 
 /** The neck that a query names. */
-export function resolveNeck(query: NeckQuery): AskedNeck {
+export const resolveNeck: (query: NeckQuery) => AskedNeck = remember(
+  MOST_NECKS,
+  ({ instrument, tuning, transpose, capo, capoStrings, scaleLength, frets }) =>
+    JSON.stringify([instrument, tuning ?? null, transpose, capo, capoStrings, scaleLength, frets]),
+  setUpNeck,
+);
+
+function setUpNeck(query: NeckQuery): AskedNeck {
   const { instrument: name, tuning: text, transpose } = query;
   const instrument = findInstrument(name);
   if (!instrument) throw refusal('instrument', name, whyNotServed(name) ?? nearestInstruments(name));
@@ -90,7 +102,7 @@ export function resolveNeck(query: NeckQuery): AskedNeck {
     tuning.courses.map(([principal]) => principal.midi),
     instrument,
   ).filter((one) => one.instrument !== instrument || one.tuning.id !== own);
-  return { neck, alsoTuned, ...(reading && { reading }) };
+  return { neck, instrument, alsoTuned, ...(reading && { reading }) };
 }
 
 function neckOptions({ capo, capoStrings, scaleLength, frets }: NeckQuery): NeckOptions {
@@ -112,7 +124,7 @@ export function orRefuse<T>(result: Result<T>): T {
 
 /** A problem with one parameter. */
 export function refusal(field: string, value: string, expected: string): ProblemReply {
-  return new ProblemReply('badInput', [{ field, value: value.slice(0, 60), expected }]);
+  return new ProblemReply('badInput', [{ field, value: shortened(value), expected }]);
 }
 
 function tuningOfId(instrument: InstrumentEntry, text: string): Tuning | undefined {
@@ -146,5 +158,5 @@ function unknown(
 ): never {
   const names = nearest.map(({ slug }) => slug).join(', ');
   const expected = names === '' ? what : `${what}; the nearest names are ${names}`;
-  throw new ProblemReply('unknownName', [{ field, value: value.slice(0, 60), expected }]);
+  throw new ProblemReply('unknownName', [{ field, value: shortened(value), expected }]);
 }

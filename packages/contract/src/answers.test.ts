@@ -92,7 +92,11 @@ describe('an answer is refused', () => {
       answers.ModeSummary,
       { ...inFamily[0]?.modes[0], formula: ['1', '2', '3', '4', '5', '6'] },
     ],
-    ['a server that is not well', answers.Health, { status: 'ill', modes: 462, instruments: 21 }],
+    [
+      'a server that is not well',
+      answers.Health,
+      { status: 'ill', modes: 462, instruments: 21, dataVersion: 'x', counting: 'off' },
+    ],
     [
       'a problem without a status',
       answers.Problem,

@@ -34,6 +34,13 @@ export const Family = z
   })
   .meta({ id: 'Family', description: 'Seven modes that are rotations of one another.' });
 
+/** Where a part of a long list lies in it. */
+const page = {
+  offset: z.int().describe('how many came before the first of these'),
+  next: z.string().nullable().describe('the address of what comes after these'),
+  previous: z.string().nullable().describe('the address of what comes before these'),
+};
+
 export const Families = z.object({ total: z.int(), families: z.array(Family) });
 
 const FamilyPlace = z.object({ id: z.string(), slug: z.string(), name: z.string(), degree: Degree });
@@ -60,7 +67,8 @@ const mode = {
 };
 export const Mode = z.object(mode).meta({ id: 'Mode' });
 export const Modes = z.object({
-  total: z.int(),
+  total: z.int().describe('how many there are in all'),
+  ...page,
   modes: z.array(ModeSummary.extend({ family: FamilyPlace })),
 });
 
@@ -165,9 +173,11 @@ export const Round = z.object({
   style: z.string(),
   sharing: z.string(),
   pattern: z.string(),
-  sequence: z.array(z.int()).describe("the order in which each fingering's notes are played, as indices"),
+  noteValue: z.string(),
   tempoBpm: z.number(),
-  durationSeconds: z.number().describe('the whole round at one note a beat'),
+  meter: z.string(),
+  countInBars: z.int(),
+  durationSeconds: z.number().describe('from the first click of the count-in to the end of the last bar'),
   area: Area.nullable(),
   modes: z
     .array(
@@ -180,6 +190,10 @@ export const Round = z.object({
         notes: Notes,
         moved: z.array(Moved).describe('from the mode before it in the round'),
         fingering: Fingering.nullable(),
+        sequence: z
+          .array(z.int())
+          .describe("the order in which the fingering's notes are played, as indices; empty without one"),
+        startSeconds: z.number().nullable().describe('when its first note is played'),
         reason: z.string().optional(),
       }),
     )
@@ -211,6 +225,7 @@ export const Route = z.object({
 export const Matches = z.object({
   asked: z.array(Note),
   total: z.int(),
+  ...page,
   matches: z.array(RelatedScale.extend({ missing: z.array(Note), extra: z.array(Note) })),
 });
 
@@ -244,7 +259,9 @@ export const Instrument = z
   })
   .meta({ id: 'Instrument' });
 export const Instruments = z.object({
-  total: z.int(),
+  total: z.int().describe('how many are served in all'),
+  foundTotal: z.int().describe('how many a search speaks of'),
+  ...page,
   instruments: z.array(
     Instrument.extend({
       found: z.array(z.string()).optional().describe('ids of the tunings that a search speaks of'),
@@ -255,7 +272,36 @@ export const Instruments = z.object({
     .describe('instruments that cannot be served, and why'),
 });
 
-export const Health = z.object({ status: z.literal('ok'), modes: z.int(), instruments: z.int() });
+/** How requests are counted against the rate limit. */
+export const Counting = z
+  .enum(['off', 'in-memory', 'shared', 'shared-lost'])
+  .describe('whether and where requests are counted: shared-lost while the shared count cannot be reached');
+export const Health = z.object({
+  status: z.literal('ok'),
+  modes: z.int(),
+  instruments: z.int(),
+  dataVersion: z.string(),
+  counting: Counting,
+});
+export const Ready = z.object({
+  status: z.enum(['ready', 'stopping']).describe('stopping: what was begun is finished, nothing new taken'),
+});
+
+export const BatchRequest = z
+  .strictObject({ paths: z.array(z.string().max(2000)).min(1).max(50) })
+  .meta({ id: 'BatchRequest', description: 'Addresses below /v1/, with their queries: 1 to 50.' });
+export const BatchAnswer = z
+  .object({
+    answers: z.array(
+      z.object({
+        path: z.string(),
+        status: z.int(),
+        type: z.string().describe('the media type of the body'),
+        body: z.unknown().describe('JSON as it is, text as a string, a file of bytes in base64'),
+      }),
+    ),
+  })
+  .meta({ id: 'BatchAnswer', description: 'An answer for each path, in their order.' });
 
 export const Problem = z
   .object({

@@ -27,10 +27,10 @@ describe('every endpoint', () => {
   });
 
   test.each(endpoints)(
-    '%s has a path of plain words and parameters, all but health under /v1',
-    (name, { path }) => {
+    '%s has a path of plain words and parameters, all but those about the server under /v1',
+    (_name, { path, isLive }) => {
       expect(path).toMatch(/^(\/[a-z0-9-]+|\/\{[a-z]+\})+$/);
-      expect(path.startsWith('/v1/')).toBe(name !== 'health');
+      expect(path.startsWith('/v1/')).toBe(!isLive);
     },
   );
 
@@ -70,9 +70,20 @@ describe('every endpoint', () => {
     }
   });
 
-  test('that is a picture of a neck can be had as a drawing and as text, no other', () => {
+  test('that is a picture of a neck can be had as a drawing and as text, that is played as files too', () => {
     for (const [name, { formats }] of endpoints) {
-      expect(formats).toEqual(['fretboard', 'fingerings', 'round'].includes(name) ? ['svg', 'txt'] : []);
+      const isPlayed = ['fingerings', 'round'].includes(name);
+      const expected = isPlayed
+        ? ['svg', 'txt', 'mid', 'musicxml']
+        : name === 'fretboard'
+          ? ['svg', 'txt']
+          : [];
+      expect(formats).toEqual(expected);
     }
+  });
+
+  test.each(endpoints)('%s has an example that is of its path', (_name, { path, example }) => {
+    const pattern = new RegExp(`^${path.replaceAll(/\{\w+\}/g, '[^/]+')}$`);
+    expect(example.split('?')[0]).toMatch(pattern);
   });
 });

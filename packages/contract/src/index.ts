@@ -2,7 +2,17 @@
  * Contract: what the API takes and answers, its problems, and the OpenAPI document of it all.
  */
 export * as answers from './answers.ts';
-export { ENDPOINTS, type Endpoint, type EndpointName, type Format } from './endpoints.ts';
+export {
+  ENDPOINTS,
+  type Endpoint,
+  type EndpointName,
+  FORMATS,
+  type Format,
+  MEDIA_TYPES,
+  SUBJECTS,
+  type Subject,
+} from './endpoints.ts';
 export { openApiDocument } from './openapi.ts';
 export { PROBLEM_KINDS, type ProblemKind, type ProblemName, problemType } from './problems.ts';
-export { PATTERNS, type Pattern, TEMPO_RANGE_BPM } from './requests.ts';
+export { CommonQuery } from './requests.ts';
+export { type CodeSample, codeSamples } from './samples.ts';

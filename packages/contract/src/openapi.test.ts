@@ -20,13 +20,30 @@ interface Operation {
 interface Document {
   readonly openapi: string;
   readonly info: Readonly<Record<string, unknown>>;
-  readonly paths: Readonly<Record<string, { readonly get: Operation }>>;
+  readonly paths: Readonly<Record<string, { readonly get?: Operation; readonly post?: Operation }>>;
   readonly components: { readonly schemas: Readonly<Record<string, unknown>> };
 }
 
 const written = JSON.stringify(openApiDocument());
 const document: Document = JSON.parse(written);
-const operations = Object.entries(document.paths).map(([path, { get }]) => [path, get] as const);
+const operations = Object.entries(document.paths).map(([path, { get, post }]): [string, Operation] => {
+  const operation = get ?? post;
+  if (!operation) throw new Error(`nothing can be done at ${path}`);
+  return [path, { ...operation, parameters: operation.parameters ?? [] }];
+});
+
+/** Media types by extension (IANA's list; audio/midi is common practice, no source), or by path. */
+const FORM_OF: Readonly<Record<string, string>> = {
+  svg: 'image/svg+xml',
+  txt: 'text/plain',
+  mid: 'audio/midi',
+  musicxml: 'application/vnd.recordare.musicxml+xml',
+  '/v1/docs': 'text/html',
+  '/metrics': 'text/plain',
+};
+
+/** What is answered beside the endpoints. */
+const SERVICE = ['/v1/batch', '/v1/docs', '/v1/openapi.json', '/metrics'];
 
 /** Every value of a key, however deep it lies. */
 function valuesOf(key: string, within: unknown): readonly unknown[] {
@@ -50,7 +67,7 @@ function follow(pointer: string): unknown {
 }
 
 function parameterOf(path: string, name: string): Parameter | undefined {
-  return document.paths[path]?.get.parameters.find((one) => one.name === name);
+  return document.paths[path]?.get?.parameters.find((one) => one.name === name);
 }
 
 describe('the OpenAPI document', () => {
@@ -61,13 +78,13 @@ describe('the OpenAPI document', () => {
     expect(document.info['version']).toMatch(/^\d+\.\d+\.\d+$/);
   });
 
-  test('has every endpoint, and each of its other forms, and nothing else', () => {
+  test('has every endpoint, each of its other forms, the service beside them, and nothing else', () => {
     const endpoints: readonly Endpoint[] = Object.values(ENDPOINTS);
     const paths = endpoints.flatMap(({ path, formats }) => [
       path,
       ...formats.map((format) => `${path}.${format}`),
     ]);
-    expect(operations.map(([path]) => path).toSorted()).toEqual(paths.toSorted());
+    expect(operations.map(([path]) => path).toSorted()).toEqual([...paths, ...SERVICE].toSorted());
   });
 
   test('has only references that lead somewhere', () => {
@@ -108,14 +125,15 @@ describe('the OpenAPI document', () => {
   test.each(operations)(
     '%s answers in its own form, and its problems as problem details',
     (path, { responses }) => {
-      const form = path.endsWith('.svg')
-        ? 'image/svg+xml'
-        : path.endsWith('.txt')
-          ? 'text/plain'
-          : 'application/json';
+      const [, extension] = /\.(\w+)$/.exec(path) ?? [];
+      const form = FORM_OF[extension ?? path] ?? 'application/json';
       expect(Object.keys(responses['200']?.content ?? {})).toEqual([form]);
       // RFC 9457, section 3: application/problem+json.
-      expect(Object.keys(responses['400']?.content ?? {})).toEqual(['application/problem+json']);
+      const problems = Object.entries(responses).filter(([status]) => Number(status) >= 400);
+      expect(problems.length).toBeGreaterThan(0);
+      for (const [status, { content }] of problems) {
+        expect(Object.keys(content), status).toEqual(['application/problem+json']);
+      }
     },
   );
 });
@@ -129,6 +147,10 @@ describe('a parameter in the document', () => {
     [round, 'capoStrings', { type: 'string', pattern: '^\\d{1,2}(,\\d{1,2}){0,13}$' }],
     [round, 'handSize', { type: 'string', enum: ['small', 'medium', 'large'], default: 'medium' }],
     [round, 'tempo', { type: 'number', minimum: 20, maximum: 400, default: 80 }],
+    [round, 'meter', { type: 'string', default: '4/4' }],
+    [round, 'drone', { type: 'string', enum: ['true', 'false'], default: 'false' }],
+    [round, 'seed', { type: 'integer', minimum: 1, maximum: 4_294_967_295, default: 1 }],
+    [round, 'countIn', { type: 'integer', minimum: 0, maximum: 4, default: 0 }],
     [round, 'frets', { type: 'integer', minimum: 1, maximum: 36 }],
     [round, 'instrument', { type: 'string', minLength: 1, maxLength: 200, default: 'guitar-6' }],
     [round, 'hand', { type: 'string', enum: ['right', 'left'], default: 'right' }],

@@ -3,12 +3,11 @@
  */
 import * as z from 'zod';
 import * as answers from './answers.ts';
-import { ENDPOINTS, type Endpoint, type Format } from './endpoints.ts';
-import { PROBLEM_KINDS } from './problems.ts';
-
-type Json = Readonly<Record<string, unknown>>;
-
-const MEDIA_TYPES: Record<Format, string> = { svg: 'image/svg+xml', txt: 'text/plain' };
+import { ENDPOINTS, type Endpoint, type Format, MEDIA_TYPES, SUBJECTS } from './endpoints.ts';
+import { type Json, parametersOf, problemResponses } from './openapi-parts.ts';
+import { serviceOperations } from './openapi-service.ts';
+import { CommonQuery, NoQuery } from './requests.ts';
+import { codeSamples, type SampleRequest } from './samples.ts';
 
 /** The whole document. */
 export function openApiDocument(): Json {
@@ -25,12 +24,13 @@ export function openApiDocument(): Json {
       summary:
         'Every mode of every seven-note family, spelled, related and fingered on any fretted instrument.',
       description:
-        'Every answer is a pure function of its address. Spelling in data is ASCII: F#, Bbb, b3, bb7.',
+        'Every answer is a pure function of its address and of the version of the data, which the header `data-version` gives. Spelling in data is ASCII: F#, Bbb, b3, bb7.',
       license: { name: 'MIT', identifier: 'MIT' },
     },
     servers: [{ url: '/' }],
     security: [],
-    paths: Object.fromEntries(paths),
+    tags: Object.entries(SUBJECTS).map(([name, description]) => ({ name, description })),
+    paths: { ...Object.fromEntries(paths), ...serviceOperations(schemaOf) },
     components: { schemas: named },
   };
 }
@@ -40,71 +40,74 @@ function pathsOf(
   endpoint: Endpoint,
   schemaOf: (schema: z.ZodType) => Json,
 ): readonly [string, Json][] {
-  const parameters = [...parametersOf(endpoint.params, 'path'), ...parametersOf(endpoint.query, 'query')];
-  const operation = (operationId: string, summary: string, content: Json): Json => ({
-    get: {
-      operationId,
-      summary,
-      parameters,
-      responses: { 200: { description: summary, content }, ...problemResponses(parameters.length > 0) },
-    },
-  });
+  const { path, summary, formats, answer, subject, isLive } = endpoint;
+  const operation = (form: Format | undefined, content: Json): Json => {
+    const request = exampleOf(endpoint, form);
+    const parameters = [
+      ...parametersOf(endpoint.params, 'path', request.params),
+      ...parametersOf(endpoint.query, 'query', request.query),
+      ...parametersOf(commonOf(endpoint, form), 'query', {}),
+    ];
+    const whole = form === undefined ? summary : `${summary}, as .${form}`;
+    return {
+      get: {
+        operationId: form === undefined ? name : `${name}-${form}`,
+        summary: whole,
+        tags: [subject],
+        parameters,
+        responses: {
+          200: { description: whole, content },
+          ...(isLive ? {} : { 304: { description: 'What the client has is still what there is' } }),
+          ...problemResponses(endpoint, form),
+        },
+        'x-codeSamples': codeSamples(request),
+      },
+    };
+  };
   return [
-    [
-      endpoint.path,
-      operation(name, endpoint.summary, { 'application/json': { schema: schemaOf(endpoint.answer) } }),
-    ],
-    ...endpoint.formats.map((format): [string, Json] => [
-      `${endpoint.path}.${format}`,
-      operation(`${name}-${format}`, `${endpoint.summary}, as .${format}`, {
-        [MEDIA_TYPES[format]]: { schema: { type: 'string' } },
+    [path, operation(undefined, { 'application/json': { schema: schemaOf(answer) } })],
+    ...formats.map((form): [string, Json] => [
+      `${path}.${form}`,
+      operation(form, {
+        [MEDIA_TYPES[form]]: {
+          schema: form === 'mid' ? { type: 'string', format: 'binary' } : { type: 'string' },
+        },
       }),
     ]),
   ];
 }
 
-function parametersOf(schema: z.ZodType, place: 'path' | 'query'): readonly Json[] {
-  const { properties = {}, required = [] } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
-  // What a number is by default is only told of the output: the input is text.
-  const output = z.toJSONSchema(schema, { io: 'output', unrepresentable: 'any' }).properties ?? {};
-  return Object.entries(properties).map(([name, property]) => {
-    const { description, example, ...rest } = property as Record<string, unknown>;
-    const byDefault = defaultOf(output[name] as Json);
-    return {
-      name,
-      in: place,
-      required: place === 'path' || required.includes(name),
-      ...(description !== undefined && { description }),
-      ...(example !== undefined && { example }),
-      schema: isNumeric(rest)
-        ? { type: rest['type'], minimum: rest['minimum'], maximum: rest['maximum'], ...byDefault }
-        : rest,
-    };
+/** What an endpoint takes beside its own parameters, in one of its forms. */
+function commonOf({ isLive }: Endpoint, form: Format | undefined): z.ZodObject {
+  if (isLive) return NoQuery;
+  return form === undefined ? CommonQuery : CommonQuery.omit({ fields: true });
+}
+
+/** An endpoint's example, taken apart; numbers are numbers. */
+function exampleOf({ path, example, query: schema }: Endpoint, form: Format | undefined): SampleRequest {
+  const [before = '', search = ''] = example.split('?');
+  const extension = form === undefined ? '' : `.${form}`;
+  const segments = before.split('/');
+  const params = path.split('/').flatMap((part, at): readonly [string, string][] => {
+    const [, name] = /^\{(\w+)\}$/.exec(part) ?? [];
+    return name === undefined ? [] : [[name, decodeURIComponent(segments[at] ?? '')]];
   });
-}
-
-/** A number arrives as text, but is described as the number it stands for. */
-function isNumeric({ type }: Readonly<Record<string, unknown>>): boolean {
-  return type === 'integer' || type === 'number';
-}
-
-function defaultOf(schema: Readonly<Record<string, unknown>>): Json {
-  return schema['default'] === undefined ? {} : { default: schema['default'] };
-}
-
-function problemResponses(takesParameters: boolean): Json {
-  const kinds = takesParameters
-    ? [PROBLEM_KINDS.badInput, PROBLEM_KINDS.unknownName]
-    : [PROBLEM_KINDS.badInput];
-  return Object.fromEntries(
-    kinds.map(({ status, title }) => [
-      status,
-      {
-        description: title,
-        content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
-      },
-    ]),
+  const numeric = new Set(
+    parametersOf(schema, 'query', {}).flatMap(({ name, schema: { type } }) =>
+      type === 'integer' || type === 'number' ? [name] : [],
+    ),
   );
+  const query = search.split('&').flatMap((pair): readonly (readonly [string, string | number])[] => {
+    const [name = '', value = ''] = pair.split('=').map(decodeURIComponent);
+    return name === '' ? [] : [[name, numeric.has(name) ? Number(value) : value]];
+  });
+  return {
+    path: `${path}${extension}`,
+    address: `${before}${extension}${search === '' ? '' : `?${search}`}`,
+    params: Object.fromEntries(params),
+    query: Object.fromEntries(query),
+    reads: form === undefined ? 'json' : form === 'mid' ? 'arrayBuffer' : 'text',
+  };
 }
 
 /** Moves the named parts of a schema to the document's components and points at them. */

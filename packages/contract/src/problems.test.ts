@@ -17,12 +17,22 @@ describe('the table of problems', () => {
     expect(status).toBeLessThanOrEqual(to);
   });
 
-  // RFC 9110, sections 15.5.1, 15.5.5 and 15.5.6; RFC 6585, section 5.
+  // RFC 9110, sections 15.5.1, 5, 6, 7, 14, 16 and 21; RFC 6585, sections 4 and 5.
   test('has the statuses of the standard', () => {
-    const { badInput, unknownName, unknownPath, wrongMethod, tooLong } = PROBLEM_KINDS;
-    expect([badInput, unknownName, unknownPath, wrongMethod, tooLong].map(({ status }) => status)).toEqual([
-      400, 404, 404, 405, 431,
-    ]);
+    const statuses = Object.entries(PROBLEM_KINDS).map(([name, { status }]) => [name, status]);
+    expect(Object.fromEntries(statuses)).toEqual({
+      badInput: 400,
+      unknownName: 404,
+      unknownPath: 404,
+      wrongMethod: 405,
+      notAcceptable: 406,
+      tooMuch: 413,
+      wrongMedia: 415,
+      cannotBePlayed: 422,
+      tooMany: 429,
+      tooLong: 431,
+      ourFault: 500,
+    });
   });
 
   test.each(kinds)('$slug has a title, and says what it means in whole sentences', ({ title, meaning }) => {

@@ -35,9 +35,42 @@ export const PROBLEM_KINDS = {
   },
   wrongMethod: {
     slug: 'wrong-method',
-    title: 'This address is only read',
+    title: 'This address does not take that method',
     status: 405,
-    meaning: 'Every address answers GET and HEAD; nothing is stored, so there is nothing to send.',
+    meaning:
+      'Every address answers GET, HEAD and OPTIONS, and /v1/batch takes POST. Nothing is stored, so there is nothing else to send.',
+  },
+  notAcceptable: {
+    slug: 'not-acceptable',
+    title: 'The answer cannot be had in that form',
+    status: 406,
+    meaning:
+      'The header Accept allows none of the forms that this address has. `errors` names those that there are.',
+  },
+  tooMuch: {
+    slug: 'too-much',
+    title: 'What was sent is too much',
+    status: 413,
+    meaning: 'The body of a request may hold 128 KB.',
+  },
+  wrongMedia: {
+    slug: 'wrong-media',
+    title: 'What was sent is not JSON',
+    status: 415,
+    meaning: 'The body of a request is read as JSON, and its header Content-Type must say so.',
+  },
+  cannotBePlayed: {
+    slug: 'cannot-be-played',
+    title: 'This cannot be played',
+    status: 422,
+    meaning:
+      'The question is understood, but no hand can play the answer, or the file could not hold it. `errors` says what would have to change.',
+  },
+  tooMany: {
+    slug: 'too-many',
+    title: 'Too many requests',
+    status: 429,
+    meaning: 'More was asked from one address than is answered in a minute. Retry-After says when to go on.',
   },
   tooLong: {
     slug: 'too-long',

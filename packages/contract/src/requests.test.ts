@@ -31,7 +31,7 @@ const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', numbe
     200,
     'how far the hand reaches from finger 1 to finger 4, in millimetres, in place of its size',
   ],
-  ['tempo', RoundQuery, 'decimal', 20, 400, 'beats a minute, one note a beat'],
+  ['tempo', RoundQuery, 'decimal', 20, 400, 'beats a minute'],
   ['limit', FingeringsQuery, 'whole', 1, 20, 'the most answers'],
   ['limit', ModesQuery, 'whole', 1, 462, 'the most answers'],
   ['limit', SearchQuery, 'whole', 1, 500, 'the most answers'],
@@ -151,7 +151,11 @@ describe('a choice', () => {
     ['labels', 'one of degrees, notes, fingers'],
     ['hand', 'one of right, left'],
     ['order', 'one of parent, brightness, fewest-moves'],
-    ['pattern', 'one of up, down, up-and-down'],
+    [
+      'pattern',
+      'one of up, down, up-and-down, thirds, fourths, groups-of-three, groups-of-four, random-walk, degree-and-root',
+    ],
+    ['spelling', 'one of strict, readable'],
   ])('of %s is refused, with what there is, where it is none of them', (name, said) => {
     for (const value of [
       '',
@@ -170,6 +174,39 @@ describe('a choice', () => {
     }
     for (const value of said.replace('one of ', '').split(', '))
       expect(readAs(RoundQuery, name, value)).toBe(value);
+  });
+});
+
+describe('what is played', () => {
+  test.each([
+    ['meter', '7/8', { beats: 7, unit: 8 }],
+    ['meter', '12/16', { beats: 12, unit: 16 }],
+    ['drone', 'true', true],
+    ['drone', 'false', false],
+    ['vamp', 'true', true],
+    ['vamp', 'false', false],
+    ['vamp', '1,4', [1, 4]],
+    ['seed', '4294967295', 4_294_967_295],
+  ])('%s=%s is read', (name, value, read) => {
+    expect(readAs(RoundQuery, name, value)).toEqual(read);
+  });
+
+  test.each([
+    ['meter', ['', '4', '1/4', '13/8', '4/3', '4/4/4', '٤/٤', '__proto__', '-4/4', ['4/4']]],
+    ['drone', ['', 'yes', '1', 'TRUE', ['true']]],
+    ['vamp', ['', 'yes', '0', '8', '1,', '1,,4', '1,2,3,4,5,6,7,1,2,3,4,5,6,7,1,2,3', ['1']]],
+    ['seed', ['', '0', '-1', '4294967296', '1e3', '1.5']],
+    ['bars', ['0', '65', 'NaN']],
+    ['countIn', ['5', '-1']],
+    ['repeats', ['0', '17']],
+    ['rest', ['49']],
+    ['value', ['', 'crotchet', 'constructor']],
+  ])('%s is refused where it is none of what it may be', (name, values) => {
+    for (const value of values) {
+      const said = saidOf(RoundQuery, name, value);
+      expect(said, JSON.stringify(value)).toHaveLength(1);
+      expect(said[0]).toMatch(new RegExp(`^${name}: .{4}`));
+    }
   });
 });
 
@@ -237,9 +274,18 @@ describe('a query', () => {
       order: 'parent',
       columns: 1,
       pattern: 'up',
+      value: 'quarter',
       tempo: 80,
+      meter: { beats: 4, unit: 4 },
+      countIn: 0,
+      repeats: 1,
+      rest: 0,
+      drone: false,
+      vamp: false,
+      seed: 1,
+      spelling: 'strict',
     });
-    expect(ModesQuery.parse({})).toEqual({ limit: 20 });
+    expect(ModesQuery.parse({})).toEqual({ limit: 20, offset: 0 });
     expect(RelatedQuery.parse({})).toEqual({ shared: 6, limit: 40 });
   });
 

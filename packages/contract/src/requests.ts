@@ -6,25 +6,31 @@ import {
   HAND_SIZES,
   MOST_FRETS,
   MOST_STRINGS,
+  NOTE_VALUES,
   OPEN_STRING_USES,
   ORDERS,
+  PATTERNS,
+  PLAY_RANGES,
   REACH_RANGE_MM,
-  SCALE_LENGTH_RANGE_MM,
+  SEED_RANGE,
   SHARINGS,
   STYLES,
+  TEMPO_RANGE_BPM,
 } from '@stillroot/core';
 import * as z from 'zod';
-
-/** The tempi that a metronome is made for, in beats a minute, with room on both sides. */
-export const TEMPO_RANGE_BPM = { from: 20, to: 400 } as const;
-
-/** The orders in which the notes of a fingering are played. */
-export const PATTERNS = ['up', 'down', 'up-and-down'] as const;
-
-export type Pattern = (typeof PATTERNS)[number];
-
-/** Longer than any name of ours, shorter than trouble. */
-const LONGEST_TEXT = 200;
+import {
+  choice,
+  decimal,
+  degrees,
+  lengths,
+  list,
+  meter,
+  numbers,
+  signed,
+  text,
+  whole,
+  yesOrNo,
+} from './parameters.ts';
 
 export const ModePath = z.strictObject({
   mode: text('a mode: its steps (2131212), its slug (phrygian-dominant), or a name').meta({
@@ -44,6 +50,16 @@ export const ScalePath = z.strictObject({ ...ModePath.shape, root });
 export const RoundPath = z.strictObject({ ...FamilyPath.shape, root });
 export const NoPath = z.strictObject({});
 export const NoQuery = z.strictObject({});
+
+/** What every address takes beside its own parameters. */
+export const CommonQuery = z.strictObject({
+  v: text(
+    'the version of the data, as the header data-version gives it: an answer to an address with the present version never changes',
+  ).optional(),
+  fields: list(
+    'the fields wanted of an answer in JSON, those within others after a dot: name,chords.triads',
+  ).optional(),
+});
 
 const neck = {
   instrument: text('an instrument id or name').default('guitar-6'),
@@ -79,12 +95,42 @@ const picture = {
   labels: choice('what stands in the marks of a picture', ['degrees', 'notes', 'fingers']).default('degrees'),
   hand: choice('which way round a picture is drawn', ['right', 'left']).default('right'),
 };
+const { bars, countInBars, repeats, restBeats } = PLAY_RANGES;
+const play = {
+  pattern: choice('the order in which notes are played', PATTERNS).default('up'),
+  value: choice('how long each note lasts', NOTE_VALUES).default('quarter'),
+  tempo: decimal('beats a minute', TEMPO_RANGE_BPM.from, TEMPO_RANGE_BPM.to).default(80),
+  meter: meter('the time signature: 4/4, 3/4, 7/8', '4/4'),
+  bars: whole(
+    'bars that each mode fills; where absent, as many as its pattern takes once',
+    bars.from,
+    bars.to,
+  ).optional(),
+  countIn: whole('bars of clicks before the first note', countInBars.from, countInBars.to).default(0),
+  repeats: whole('how often each mode is played before the next', repeats.from, repeats.to).default(1),
+  rest: whole('the fewest beats of rest between two modes', restBeats.from, restBeats.to).default(0),
+  drone: yesOrNo('whether the root is held under the notes of a .mid'),
+  vamp: degrees(
+    "whether chords sound under the notes of a .mid: true for the mode's own two, or the degrees they stand on, a bar each: 1,4",
+  ),
+  seed: whole(
+    'of a random walk, which is the same for the same seed',
+    SEED_RANGE.from,
+    SEED_RANGE.to,
+  ).default(1),
+  spelling: choice('how a .musicxml spells: each letter once, or for the eye', [
+    'strict',
+    'readable',
+  ]).default('strict'),
+};
+const offset = whole('how many answers to pass over before the first', 0, 9999).default(0);
 
 export const FretboardQuery = z.strictObject({ ...neck, ...picture });
 export const FingeringsQuery = z.strictObject({
   ...neck,
   ...hand,
   ...picture,
+  ...play,
   limit: whole('the most answers', 1, 20).default(5),
 });
 export const RoundQuery = z.strictObject({
@@ -96,13 +142,13 @@ export const RoundQuery = z.strictObject({
     'one-area',
   ),
   columns: whole('how many necks stand beside one another in a picture', 1, 7).default(1),
-  pattern: choice('the order of the notes', PATTERNS).default('up'),
-  tempo: decimal('beats a minute, one note a beat', TEMPO_RANGE_BPM.from, TEMPO_RANGE_BPM.to).default(80),
+  ...play,
 });
 export const ModesQuery = z.strictObject({
   name: text('a part of a name or alias').optional(),
   contains: list('degrees the mode must have: b3,%234').optional(),
   limit: whole('the most answers', 1, 462).default(20),
+  offset,
 });
 export const RelatedQuery = z.strictObject({
   shared: whole('the fewest notes in common', 0, 7).default(6),
@@ -111,6 +157,7 @@ export const RelatedQuery = z.strictObject({
 export const InstrumentsQuery = z.strictObject({
   q: text('words that an instrument or one of its tunings is known by: five string bass, low B').optional(),
   limit: whole('the most instruments', 1, 100).default(100),
+  offset,
 });
 export const CompareQuery = z.strictObject({
   a: text('a mode').meta({ example: 'dorian' }),
@@ -128,82 +175,5 @@ export const SearchQuery = z.strictObject({
   }),
   root: text('only scales on this root').optional(),
   limit: whole('the most answers', 1, 500).default(40),
+  offset,
 });
-
-function text(description: string) {
-  return z
-    .string({ error: description })
-    .trim()
-    .min(1, { error: description })
-    .max(LONGEST_TEXT, { error: `${description}; at most ${LONGEST_TEXT} characters` })
-    .describe(description);
-}
-
-function choice<const T extends readonly [string, ...string[]] | readonly string[]>(
-  description: string,
-  values: T,
-) {
-  return z
-    .enum(values as unknown as [T[number], ...T[number][]], { error: `one of ${values.join(', ')}` })
-    .describe(description);
-}
-
-/** A list in one parameter, its items parted by commas or spaces. */
-function list(description: string) {
-  return text(description)
-    .transform((value) => value.split(/[,\s]+/).filter((item) => item !== ''))
-    .refine((items) => items.length > 0, { error: description });
-}
-
-/** Whole numbers in one parameter, parted by commas. */
-function numbers(description: string, from: number, to: number) {
-  const error = `whole numbers from ${from} to ${to}, parted by commas: ${description}`;
-  return z
-    .string({ error })
-    .regex(/^\d{1,2}(,\d{1,2}){0,13}$/, { error })
-    .transform((value) => value.split(',').map(Number))
-    .refine((values) => values.every((value) => value >= from && value <= to), { error })
-    .describe(description);
-}
-
-/** One length, or that of the lowest and that of the highest string. */
-function lengths(description: string) {
-  const { from, to } = SCALE_LENGTH_RANGE_MM;
-  const error = `one length from ${from} to ${to}, or two joined by a hyphen: ${description}`;
-  return z
-    .string({ error })
-    .regex(/^\d{3,4}(\.\d{1,3})?(-\d{3,4}(\.\d{1,3})?)?$/, { error })
-    .transform((value) => value.split('-').map(Number))
-    .refine((values) => values.every((value) => value >= from && value <= to), { error })
-    .describe(description);
-}
-
-function signed(description: string, from: number, to: number) {
-  const error = `a whole number from ${from} to ${to}: ${description}`;
-  return z
-    .string({ error })
-    .regex(/^-?\d{1,2}$/, { error })
-    .transform(Number)
-    .refine((value) => value >= from && value <= to, { error })
-    .meta({ description, type: 'integer', minimum: from, maximum: to });
-}
-
-function whole(description: string, from: number, to: number) {
-  const error = `a whole number from ${from} to ${to}: ${description}`;
-  return z
-    .string({ error })
-    .regex(/^\d{1,4}$/, { error })
-    .transform(Number)
-    .refine((value) => value >= from && value <= to, { error })
-    .meta({ description, type: 'integer', minimum: from, maximum: to });
-}
-
-function decimal(description: string, from: number, to: number) {
-  const error = `a number from ${from} to ${to}: ${description}`;
-  return z
-    .string({ error })
-    .regex(/^\d{1,4}(\.\d{1,3})?$/, { error })
-    .transform(Number)
-    .refine((value) => value >= from && value <= to, { error })
-    .meta({ description, type: 'number', minimum: from, maximum: to });
-}

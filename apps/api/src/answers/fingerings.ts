@@ -5,14 +5,26 @@ import type { ModeEntry } from '@stillroot/catalog';
 import {
   type Fingering,
   type FingeringAnswer,
+  fail,
   fingeringsOf,
   type Neck,
+  type Piece,
+  playFingering,
+  type Result,
   type Root,
   spell,
 } from '@stillroot/core';
-import { drawFingering, drawFretboard, fingeringSummary, fingeringText, neckSvg } from '@stillroot/notation';
-import type { AskedNeck } from '../resolve.ts';
 import {
+  drawFingering,
+  drawFretboard,
+  fingeringSummary,
+  fingeringText,
+  neckSvg,
+  pieceText,
+} from '@stillroot/notation';
+import { type AskedNeck, orRefuse } from '../resolve.ts';
+import {
+  fileNameOf,
   type HandQuery,
   handOptions,
   headline,
@@ -22,20 +34,30 @@ import {
   reachOf,
   svgOptions,
 } from './neck-answer.ts';
+import { knownName, midiOf, musicXmlOf, type PlayQuery, pieceIn, playOptions } from './playing.ts';
 import { scaleName } from './scales.ts';
 
 export function fingerings(
   entry: ModeEntry,
   root: Root,
   asked: AskedNeck,
-  query: HandQuery & PictureQuery & { limit: number },
+  query: HandQuery & PictureQuery & PlayQuery & { limit: number },
 ): InForms {
   const { neck } = asked;
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   const answer = fingeringsOf(neck, scale, { ...handOptions(query), limit: query.limit });
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
+  const title = headline(name, neck);
+  const titles = { title: name, remarks: [title] };
+  // Without a fingering that was asked for there is nothing to be played; the nearest one is only shown.
+  const isPlayable = answer.fingerings.length > 0;
+  const play = (): Result<Piece> =>
+    isPlayable && best
+      ? playFingering(scale, best, playOptions(query), knownName)
+      : fail('fingering', name, `a fingering that can be played: ${answer.reason ?? 'there is none'}`);
   return {
+    fileName: fileNameOf([root.name, entry.slug], neck),
     json: () => ({
       ...neckFields(asked),
       name,
@@ -59,9 +81,12 @@ export function fingerings(
           : []),
         ...textOf(neck, answer, best),
         '',
+        ...(isPlayable ? [pieceText(orRefuse(play()), neck)] : []),
         ...answer.cautions,
         '',
       ].join('\n'),
+    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles),
+    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles),
   };
 }
 

@@ -5,7 +5,14 @@ import type { ModeEntry } from '@stillroot/catalog';
 import { placesOn, type Root, spell } from '@stillroot/core';
 import { drawFretboard, fretboardText, neckSvg } from '@stillroot/notation';
 import type { AskedNeck } from '../resolve.ts';
-import { headline, type InForms, neckFields, type PictureQuery, svgOptions } from './neck-answer.ts';
+import {
+  fileNameOf,
+  headline,
+  type InForms,
+  neckFields,
+  type PictureQuery,
+  svgOptions,
+} from './neck-answer.ts';
 import { scaleName } from './scales.ts';
 
 export function fretboard(entry: ModeEntry, root: Root, asked: AskedNeck, picture: PictureQuery): InForms {
@@ -13,6 +20,7 @@ export function fretboard(entry: ModeEntry, root: Root, asked: AskedNeck, pictur
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   return {
+    fileName: fileNameOf([root.name, entry.slug, 'fretboard'], neck),
     json: () => ({
       ...neckFields(asked),
       name,

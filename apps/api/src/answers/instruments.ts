@@ -3,12 +3,18 @@
  */
 import { CATALOGUE, type InstrumentEntry, searchInstruments } from '@stillroot/catalog';
 import { openStringNames } from '@stillroot/core';
+import type { Address } from '../address.ts';
+import { pageOf, partOf, type Span } from '../paging.ts';
 
-export function instruments({ q, limit }: { readonly q?: string | undefined; readonly limit: number }) {
-  const found = searchInstruments({ text: q ?? '', limit });
+export function instruments(query: Span & { readonly q?: string | undefined }, address: Address) {
+  const { q } = query;
+  const total = CATALOGUE.instruments.length;
+  const found = searchInstruments({ text: q ?? '', limit: total });
   return {
-    total: CATALOGUE.instruments.length,
-    instruments: found.map(({ instrument: entry, tunings }) => ({
+    total,
+    foundTotal: found.length,
+    ...pageOf(address, found.length, query),
+    instruments: partOf(found, query).map(({ instrument: entry, tunings }) => ({
       ...instrument(entry),
       ...(q !== undefined && { found: tunings.map(({ id }) => id) }),
     })),

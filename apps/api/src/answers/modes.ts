@@ -2,6 +2,8 @@
  * Answers about families and modes, without a root.
  */
 import { CATALOGUE, type FamilyEntry, familyEntryOf, type ModeEntry, searchModes } from '@stillroot/catalog';
+import type { Address } from '../address.ts';
+import { pageOf, partOf, type Span } from '../paging.ts';
 
 export function families() {
   return { total: CATALOGUE.families.length, families: CATALOGUE.families.map(family) };
@@ -12,20 +14,23 @@ export function family(entry: FamilyEntry) {
   return { id, slug, name, aliases, steps: [...id].map(Number), modes: entry.modes.map(modeSummary) };
 }
 
-export function modes(search: {
-  name?: string | undefined;
-  contains?: readonly string[] | undefined;
-  limit: number;
-}) {
-  const { name, contains, limit } = search;
+/** What modes are searched by. */
+export interface ModesQuery extends Span {
+  readonly name?: string | undefined;
+  readonly contains?: readonly string[] | undefined;
+}
+
+export function modes(search: ModesQuery, address: Address) {
+  const { name, contains } = search;
   const found = searchModes({
-    limit,
+    limit: CATALOGUE.modes.length,
     ...(name !== undefined && { name }),
     ...(contains !== undefined && { contains }),
   });
   return {
     total: found.length,
-    modes: found.map((entry) => ({ ...modeSummary(entry), family: familyPlace(entry) })),
+    ...pageOf(address, found.length, search),
+    modes: partOf(found, search).map((entry) => ({ ...modeSummary(entry), family: familyPlace(entry) })),
   };
 }
 

@@ -18,6 +18,10 @@ export interface InForms {
   readonly json: () => unknown;
   readonly svg: () => string;
   readonly txt: () => string;
+  readonly mid?: () => Uint8Array;
+  readonly musicxml?: () => string;
+  /** What a file of it is called, without extension. */
+  readonly fileName: string;
 }
 
 /** How a picture is drawn. */
@@ -61,6 +65,15 @@ export function neckFields({ neck, reading, alsoTuned }: AskedNeck) {
     scaleLengthsMm: neck.strings.toReversed().map(({ scaleLengthMm }) => scaleLengthMm),
     frets: neck.slots.at(-1)?.fret,
   };
+}
+
+/** What a file about something on a neck is called: ASCII, words joined by hyphens. */
+export function fileNameOf(about: readonly string[], { instrument, tuning }: Neck): string {
+  const own = tuning.id === instrument.tunings[0]?.id ? [] : [openStringNames(tuning).join(' ')];
+  return [...about, instrument.id, ...own]
+    .join('-')
+    .replaceAll('#', 's')
+    .replaceAll(/[^A-Za-z0-9]+/g, '-');
 }
 
 /** One line that names what is on a neck, and the neck. */

@@ -2,19 +2,24 @@
  * Answers about rounds.
  */
 import { type FamilyEntry, modeEntryOf } from '@stillroot/catalog';
-import type { Pattern } from '@stillroot/contract';
 import {
-  type Fingering,
   type Neck,
   type Order,
+  type Piece,
+  playRound,
+  type Result,
   type Root,
   type Round,
+  type RoundOptions,
   roundOf,
   type Sharing,
+  secondsAt,
 } from '@stillroot/core';
-import { drawFingering, drawFretboard, fingeringSummary, fingeringText, sheetSvg } from '@stillroot/notation';
-import type { AskedNeck } from '../resolve.ts';
+import { drawFingering, drawFretboard, fingeringSummary, pieceText, sheetSvg } from '@stillroot/notation';
+import { remember } from '../remember.ts';
+import { type AskedNeck, orRefuse } from '../resolve.ts';
 import {
+  fileNameOf,
   type HandQuery,
   handOptions,
   headline,
@@ -23,34 +28,71 @@ import {
   type PictureQuery,
   svgOptions,
 } from './neck-answer.ts';
+import { knownName, midiOf, musicXmlOf, type PlayQuery, pieceIn, playOptions } from './playing.ts';
 import { scaleName } from './scales.ts';
 
 /** What may be asked of a round. */
-export interface RoundQuery extends HandQuery, PictureQuery {
+export interface RoundQuery extends HandQuery, PictureQuery, PlayQuery {
   readonly order: Order;
   readonly sharing: Sharing;
-  readonly pattern: Pattern;
-  readonly tempo: number;
   readonly columns: number;
+}
+
+/** A round that is asked for. */
+interface Layout {
+  readonly neck: Neck;
+  readonly family: FamilyEntry;
+  readonly root: Root;
+  readonly options: RoundOptions;
+}
+
+/** Rounds that were laid out of late: another pattern, tempo or form of one is near at hand. */
+const laidOut = remember(
+  200,
+  ({ neck, family, root, options }: Layout) =>
+    `${numberOf(neck)} ${family.id} ${root.name} ${JSON.stringify(options)}`,
+  ({ neck, family, root, options }) => roundOf(neck, family.head.mode, root, options),
+);
+
+const numbers = new WeakMap<Neck, number>();
+let necks = 0;
+
+/** A number of a neck's own. */
+function numberOf(neck: Neck): number {
+  const known = numbers.get(neck);
+  if (known !== undefined) return known;
+  necks += 1;
+  numbers.set(neck, necks);
+  return necks;
 }
 
 export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: RoundQuery): InForms {
   const { neck } = asked;
   const { order, sharing } = query;
-  const answer = roundOf(neck, family.head.mode, root, { ...handOptions(query), order, sharing });
+  const answer = laidOut({ neck, family, root, options: { ...handOptions(query), order, sharing } });
+  const isPlayable = answer.modes.some(({ fingering }) => fingering !== undefined);
+  const play = (): Result<Piece> => playRound(answer, playOptions(query), knownName);
   const title = headline(`Round of ${family.name} from ${root.name}`, neck);
+  const titles = { title: `Round of ${family.name} from ${root.name}`, remarks: [title] };
   return {
-    json: () => roundJson(answer, family, asked, query),
+    fileName: fileNameOf(['round', family.slug, root.name], neck),
+    json: () => roundJson(answer, isPlayable ? orRefuse(play()) : undefined, family, asked, query),
     svg: () => roundSvg(answer, title, neck, query),
-    txt: () => roundText(answer, title, neck),
+    txt: () => roundText(answer, title, isPlayable ? pieceText(orRefuse(play()), neck) : ''),
+    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles),
+    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles),
   };
 }
 
-function roundJson(answer: Round, family: FamilyEntry, asked: AskedNeck, query: RoundQuery) {
-  const { pattern, tempo, sharing } = query;
+function roundJson(
+  answer: Round,
+  piece: Piece | undefined,
+  family: FamilyEntry,
+  asked: AskedNeck,
+  query: RoundQuery,
+) {
+  const { pattern, value, tempo, meter, countIn, sharing } = query;
   const { root, order, style, area, reason, alternative, cautions } = answer;
-  const played = answer.modes.flatMap(({ fingering }) => fingering ?? []);
-  const sequence = sequenceOf(played[0]?.notes.length ?? 0, pattern);
   return {
     ...neckFields(asked),
     family: family.slug,
@@ -60,11 +102,13 @@ function roundJson(answer: Round, family: FamilyEntry, asked: AskedNeck, query: 
     style,
     sharing,
     pattern,
-    sequence,
+    noteValue: value,
     tempoBpm: tempo,
-    durationSeconds: Math.round(((played.length * sequence.length * 60) / tempo) * 1000) / 1000,
+    meter: `${meter.beats}/${meter.unit}`,
+    countInBars: countIn,
+    durationSeconds: piece ? inMilliseconds(secondsAt(piece.timing, piece.totalTicks)) : 0,
     area: area ?? null,
-    modes: answer.modes.map(({ scale, moved, fingering, reason: leftOut }) => {
+    modes: answer.modes.map(({ scale, moved, fingering, reason: leftOut }, modeIndex) => {
       const { slug, name, degree } = modeEntryOf(scale.mode);
       const { id, formula } = scale.mode;
       const notes = scale.notes;
@@ -77,6 +121,7 @@ function roundJson(answer: Round, family: FamilyEntry, asked: AskedNeck, query: 
         notes,
         moved,
         fingering: fingering ?? null,
+        ...playedIn(piece, modeIndex),
         ...(leftOut && { reason: leftOut }),
       };
     }),
@@ -84,6 +129,20 @@ function roundJson(answer: Round, family: FamilyEntry, asked: AskedNeck, query: 
     ...(alternative && { alternative }),
     cautions,
   };
+}
+
+/** In which order the notes of a mode are played, and from when. */
+function playedIn(piece: Piece | undefined, modeIndex: number) {
+  const section = piece?.sections.find((one) => one.modeIndex === modeIndex);
+  if (!piece || !section) return { sequence: [], startSeconds: null };
+  return {
+    sequence: piece.notes.filter((note) => note.modeIndex === modeIndex).map(({ noteIndex }) => noteIndex),
+    startSeconds: inMilliseconds(secondsAt(piece.timing, section.startTicks)),
+  };
+}
+
+function inMilliseconds(seconds: number): number {
+  return Math.round(seconds * 1000) / 1000;
 }
 
 function roundSvg({ modes, area }: Round, title: string, neck: Neck, query: RoundQuery): string {
@@ -98,39 +157,20 @@ function roundSvg({ modes, area }: Round, title: string, neck: Neck, query: Roun
   return sheetSvg(title, drawings, { ...svgOptions(query), columns: query.columns });
 }
 
-function roundText({ modes, area, reason, cautions }: Round, title: string, neck: Neck): string {
+function roundText({ modes, area, reason, cautions }: Round, title: string, tablature: string): string {
+  const hands = modes.map(
+    ({ scale, fingering, reason: leftOut }) =>
+      `${scaleName(scale)}: ${fingering ? fingeringSummary(fingering) : `left out: ${leftOut ?? reason}`}`,
+  );
   return [
     title,
     ...(area ? [`frets ${area.from} to ${area.to}`] : []),
     ...(reason ? [`${reason}.`] : []),
-    ...modes.flatMap(({ scale, fingering, reason: leftOut }) => [
-      '',
-      scaleName(scale),
-      ...tabLines(neck, fingering, leftOut),
-    ]),
     '',
+    ...hands,
+    '',
+    ...(tablature === '' ? [] : [tablature]),
     ...cautions,
     '',
   ].join('\n');
-}
-
-function tabLines(
-  neck: Neck,
-  fingering: Fingering | undefined,
-  reason: string | undefined,
-): readonly string[] {
-  if (fingering) return [fingeringSummary(fingering), fingeringText(neck, fingering)];
-  return reason ? [`left out: ${reason}`] : [];
-}
-
-function sequenceOf(count: number, pattern: Pattern): readonly number[] {
-  const up = Array.from({ length: count }, (_, at) => at);
-  switch (pattern) {
-    case 'up':
-      return up;
-    case 'down':
-      return up.toReversed();
-    case 'up-and-down':
-      return [...up, ...up.toReversed().slice(1)];
-  }
 }

@@ -26,6 +26,8 @@ import {
   spell,
   triadsOf,
 } from '@stillroot/core';
+import type { Address } from '../address.ts';
+import { pageOf, partOf, type Span } from '../paging.ts';
 import { mode as modeAnswer } from './modes.ts';
 
 /** A root and a mode's name: `A Phrygian dominant`. */
@@ -100,7 +102,7 @@ export function route(from: ModeEntry, to: ModeEntry, root: Root) {
   };
 }
 
-export function search(notes: readonly NoteName[], root: Root | undefined, limit: number) {
+export function search(notes: readonly NoteName[], root: Root | undefined, span: Span, address: Address) {
   const asked = new Map(
     notes.toReversed().map((note) => [pitchClassOfNote(note), formatNote(note.letterIndex, note.alteration)]),
   );
@@ -110,7 +112,8 @@ export function search(notes: readonly NoteName[], root: Root | undefined, limit
   return {
     asked: [...asked.values()].toReversed(),
     total: found.length,
-    matches: found.slice(0, limit).map(({ scale: match, missing, extra }) => ({
+    ...pageOf(address, found.length, span),
+    matches: partOf(found, span).map(({ scale: match, missing, extra }) => ({
       ...withNotes(match),
       missing: missing.map((at) => asked.get(at) as string),
       extra,

@@ -1,0 +1,65 @@
+/**
+ * Many answers at once: `POST /v1/batch` with up to 50 addresses.
+ */
+import { answers } from '@stillroot/contract';
+import type { FastifyInstance } from 'fastify';
+import type { Desk } from './desk.ts';
+import type { Prepared } from './prepared.ts';
+import { ProblemReply, shortened } from './problem-reply.ts';
+
+const MOST_BODY_BYTES = 128 * 1024;
+
+/** Adds the address to a server. */
+export function serveBatch(app: FastifyInstance, desk: Desk): void {
+  app.post('/v1/batch', { bodyLimit: MOST_BODY_BYTES }, (request, reply) => {
+    const paths = pathsOf(request.body);
+    const refused = desk.refuseTooMany(request.raw, paths.length);
+    if (refused) {
+      const { fields, body } = refused.identity;
+      for (let at = 0; at < fields.length; at += 2) reply.header(fields[at] as string, fields[at + 1]);
+      return reply.code(refused.status).send(body);
+    }
+    const parts = paths.map((path) => partOf(path, desk.answerTo(path).prepared));
+    return reply
+      .header('cache-control', 'no-store')
+      .header('data-version', desk.dataVersion)
+      .type('application/json; charset=utf-8')
+      .send(`{"answers":[${parts.join(',')}]}`);
+  });
+}
+
+function pathsOf(body: unknown): readonly string[] {
+  const read = answers.BatchRequest.safeParse(body);
+  if (!read.success) {
+    throw new ProblemReply(
+      'badInput',
+      read.error.issues.slice(0, 20).map(({ path, message }) => ({
+        field:
+          path.length === 0
+            ? 'body'
+            : path.reduce<string>((at, key) => at + (typeof key === 'number' ? `[${key}]` : String(key)), ''),
+        value: '',
+        expected: `{"paths": [1 to 50 addresses below /v1/]}: ${message}`,
+      })),
+    );
+  }
+  const { paths } = read.data;
+  const wrong = paths.flatMap((path, at) =>
+    path.startsWith('/v1/')
+      ? []
+      : [{ field: `paths[${at}]`, value: shortened(path), expected: 'an address below /v1/' }],
+  );
+  if (wrong.length > 0) throw new ProblemReply('badInput', wrong);
+  return paths;
+}
+
+/** One answer as JSON; a body that is JSON already is put in as it is. */
+function partOf(path: string, { status, identity }: Prepared): string {
+  const type = identity.fields[identity.fields.indexOf('Content-Type') + 1] ?? '';
+  const head = `"path":${JSON.stringify(path)},"status":${status},"type":${JSON.stringify(type)}`;
+  const { body } = identity;
+  if (type.includes('json')) return `{${head},"body":${body.toString()}}`;
+  const isText = typeof body === 'string' || type !== 'audio/midi';
+  const text = isText ? body.toString() : body.toString('base64');
+  return `{${head},"body":${JSON.stringify(text)}}`;
+}

@@ -1,0 +1,123 @@
+/**
+ * Answers ready to be sent: body, validator and header fields, packed copies of the body beside it.
+ */
+import { createHash } from 'node:crypto';
+import { promisify } from 'node:util';
+import { brotliCompress, constants, gzip } from 'node:zlib';
+import type { Coding } from './negotiation.ts';
+
+/**
+ * A body in one coding, and the header fields that go with it, names and values in turn. A text of nothing
+ * but ASCII stays a string: the garbage collector is quicker with it, and the socket, too.
+ */
+export interface Packed {
+  readonly body: Buffer | string;
+  readonly fields: readonly string[];
+}
+
+/** An answer that can be sent at once. */
+export interface Prepared {
+  readonly status: number;
+  /** What `304 Not Modified` carries. */
+  readonly kept: readonly string[];
+  readonly etag: string;
+  readonly identity: Packed;
+  /** Whether the body is worth packing. */
+  readonly isPackable: boolean;
+  /** Made when first wanted. */
+  br?: Packed;
+  gzip?: Packed;
+}
+
+/** What an answer is made of. */
+export interface Raw {
+  readonly status: number;
+  readonly type: string;
+  readonly body: string | Uint8Array;
+  readonly cacheControl: string;
+  /** Other header fields, names and values in turn. */
+  readonly fields: readonly string[];
+}
+
+/** Shorter bodies fit in one packet as they are. */
+const SHORTEST_PACKED = 1200;
+
+const packBrotli = promisify(brotliCompress);
+const packGzip = promisify(gzip);
+
+/** Prepares an answer; its validator is the digest of its body. */
+export function prepare({ status, type, body, cacheControl, fields }: Raw): Prepared {
+  const bytes = leanest(body);
+  const etag = createHash('sha1').update(bytes).digest('base64url').slice(0, 20);
+  const isPackable = bytes.length >= SHORTEST_PACKED;
+  const shared = ['Cache-Control', cacheControl, ...fields];
+  const own = ['Content-Type', type, ...shared];
+  return {
+    status,
+    etag,
+    kept: shared,
+    isPackable,
+    identity: packed(bytes, etag, own, undefined),
+  };
+}
+
+/** An answer in a coding, packed now if it never was. Packing goes on beside what else is done. */
+export async function pack(prepared: Prepared, coding: Exclude<Coding, 'identity'>): Promise<Packed> {
+  const known = prepared[coding];
+  if (known) return known;
+  const { body, fields } = prepared.identity;
+  const bytes =
+    coding === 'br'
+      ? await packBrotli(body, {
+          params: { [constants.BROTLI_PARAM_QUALITY]: 5, [constants.BROTLI_PARAM_SIZE_HINT]: body.length },
+        })
+      : await packGzip(body, { level: 6 });
+  const made = packed(bytes, `${prepared.etag}-${coding}`, withoutLength(fields), coding);
+  prepared[coding] = made;
+  return made;
+}
+
+/** How many bytes an answer takes, its packed copies included. */
+export function sizeOf({ identity, br, gzip: zipped }: Prepared): number {
+  return identity.body.length + (br?.body.length ?? 0) + (zipped?.body.length ?? 0) + OVERHEAD_BYTES;
+}
+
+/** Header fields and objects around a body, about. */
+const OVERHEAD_BYTES = 1500;
+
+/** Whether a client has what there is: `If-None-Match` in any coding of it (RFC 9110, section 13.1.2). */
+export function isUnchanged(ifNoneMatch: string, etag: string): boolean {
+  if (ifNoneMatch.trim() === '*') return true;
+  return ifNoneMatch.split(',').some((item) => {
+    const tag = item.trim().replace(/^W\//, '');
+    return tag === `"${etag}"` || tag === `"${etag}-br"` || tag === `"${etag}-gzip"`;
+  });
+}
+
+function leanest(body: string | Uint8Array): Buffer | string {
+  if (typeof body !== 'string') return Buffer.from(body.buffer, body.byteOffset, body.byteLength);
+  return Buffer.byteLength(body) === body.length ? body : Buffer.from(body);
+}
+
+function packed(
+  body: Buffer | string,
+  etag: string,
+  fields: readonly string[],
+  coding: string | undefined,
+): Packed {
+  return {
+    body,
+    fields: [
+      ...fields.filter((_, at) => fields[at - (at % 2)] !== 'ETag'),
+      'ETag',
+      `"${etag}"`,
+      ...(coding === undefined ? [] : ['Content-Encoding', coding]),
+      'Content-Length',
+      String(body.length),
+    ],
+  };
+}
+
+function withoutLength(fields: readonly string[]): readonly string[] {
+  return fields.filter((_, at) => fields[at - (at % 2)] !== 'Content-Length');
+}

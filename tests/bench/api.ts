@@ -1,0 +1,99 @@
+/**
+ * The API under load, side by side in one run: a bare `node:http` server that sends the same bytes, kept
+ * answers, rounds that were never made before, files, and how long requests wait at 80 % of the limit.
+ * Server and load generator run on cores of their own where `taskset` can pin them.
+ */
+import { execFileSync } from 'node:child_process';
+import { figuresOfFiles } from './api-files.ts';
+import { type Load, load } from './api-load.ts';
+import { newRounds } from './api-rounds.ts';
+import { startBare, startServer } from './api-servers.ts';
+import { middle } from './figures.ts';
+
+const ROUNDS = 3;
+const SECONDS = Number(process.env['BENCH_SECONDS'] ?? 4);
+const LIMIT_SHARE = 0.8;
+
+const KEPT = [
+  ['a scale', '/v1/modes/phrygian-dominant/A'],
+  ['a family', '/v1/families/harmonic-minor'],
+] as const;
+
+const isPinned = pin();
+console.log(
+  isPinned
+    ? 'Server on core 0, load generator on core 1'
+    : 'taskset is not here: server and load generator share the cores, and ratios mean little',
+);
+
+const server = await startServer(isPinned);
+console.log(`Production start: ${server.startMs.toFixed(0)} ms`);
+try {
+  for (const [name, path] of KEPT) await besideBare(name, path);
+  await uncached();
+  await figuresOfFiles(server.origin);
+  console.log(`Resident memory of the server after all this: ${(await server.residentMb()).toFixed(0)} MB`);
+} finally {
+  await server.stop();
+}
+
+async function besideBare(name: string, path: string): Promise<void> {
+  const bare = await startBare(server.origin + path, isPinned);
+  const [ours, theirs]: [Load[], Load[]] = [[], []];
+  const before = await Promise.all([server.processorSeconds(), bare.processorSeconds()]);
+  try {
+    for (let at = 0; at <= ROUNDS; at += 1) {
+      const [one, other] = [
+        await load(bare.origin, { path, seconds: SECONDS }),
+        await load(server.origin, { path, seconds: SECONDS }),
+      ];
+      theirs.push(one);
+      ours.push(other);
+    }
+    const after = await Promise.all([server.processorSeconds(), bare.processorSeconds()]);
+    const [mine, its] = after.map((seconds, at) => seconds - (before[at] as number)) as [number, number];
+    const [sent, bareSent] = [ours, theirs].map((runs) =>
+      runs.reduce((sum, { answered }) => sum + answered, 0),
+    ) as [number, number];
+    console.log(
+      `${name}, kept: ${((mine / sent) * 1e6).toFixed(1)} µs of the processor a request beside ${((its / bareSent) * 1e6).toFixed(1)} µs`,
+    );
+  } finally {
+    await bare.stop();
+  }
+  const [own, bareRate] = [rateOf(ours), rateOf(theirs)];
+  console.log(
+    `${name}, kept: ${own.toFixed(0)}/s beside ${bareRate.toFixed(0)}/s of bare node:http, ratio ${(own / bareRate).toFixed(2)} (bar 0.90)`,
+  );
+}
+
+async function uncached(): Promise<void> {
+  const paths = newRounds();
+  await load(server.origin, { paths, seconds: SECONDS });
+  const limit = await load(server.origin, { paths, seconds: 2 * SECONDS });
+  console.log(`a round never made before: ${limit.perSecond.toFixed(0)}/s (bar 2000/s)`);
+  const calm = await load(server.origin, {
+    paths,
+    seconds: 2 * SECONDS,
+    perSecond: limit.perSecond * LIMIT_SHARE,
+  });
+  console.log(
+    `  at ${LIMIT_SHARE * 100} % of that, ${calm.perSecond.toFixed(0)}/s: p50 ${calm.p50Ms} ms, p99 ${calm.p99Ms} ms (bar 20 ms)`,
+  );
+  if (limit.notOk + calm.notOk > 0) console.log(`  ${limit.notOk + calm.notOk} answers were not 200`);
+}
+
+function rateOf(loads: readonly Load[]): number {
+  // The first run warms the server.
+  return middle(loads.slice(1).map(({ perSecond }) => perSecond));
+}
+
+/** Moves this process to core 1; whether that could be done. */
+function pin(): boolean {
+  try {
+    execFileSync('taskset', ['-a', '-cp', '1', String(process.pid)], { stdio: 'ignore' });
+    return true;
+  } catch {
+    return false;
+  }
+}
