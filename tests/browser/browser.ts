@@ -44,6 +44,12 @@ export const PAGE_KINDS: readonly (readonly [string, string])[] = [
   ['instruments', '/instruments/'],
   ['instrument', '/instruments/bass-4/'],
   ['instrument with partial frets', '/instruments/dulcimer-mountain/'],
+  ['map', '/map/'],
+  ['comparison of any scales', '/compare/'],
+  ['comparison', '/compare/dorian-and-phrygian/'],
+  ['route between any scales', '/routes/'],
+  ['route', '/routes/lydian-to-locrian/'],
+  ['search', '/search/'],
   ['problem', '/problems/bad-input/'],
 ];
 

@@ -3,6 +3,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { CATALOGUE } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS } from '@stillroot/core';
 import { Parser } from 'htmlparser2';
@@ -15,11 +16,35 @@ const files = new Set(
   ),
 );
 
+const CHURCH_MODES_BY_BRIGHTNESS = [
+  'lydian',
+  'ionian',
+  'mixolydian',
+  'dorian',
+  'aeolian',
+  'phrygian',
+  'locrian',
+];
+
 /** What a page points at, and what can be pointed at in it. */
 interface PageLinks {
   readonly targets: ReadonlySet<string>;
   readonly anchors: ReadonlySet<string>;
 }
+
+/** The most that a page may weigh, in bytes as they are sent. */
+const BUDGETS: readonly (readonly [kind: string, path: string, bytes: number])[] = [
+  ['a mode on a root', '/modes/dorian-sharp4/a/index.html', 16_000],
+  ['the map', '/map/index.html', 60_000],
+  ['a comparison', '/compare/dorian-and-phrygian/index.html', 16_000],
+  ['a route', '/routes/lydian-to-locrian/index.html', 16_000],
+  ['the search', '/search/index.html', 16_000],
+  ['the index of the search', '/data/search.json', 40_000],
+];
+
+test.each(BUDGETS)('%s stays light', (_kind, path, bytes) => {
+  expect(gzipSync(readFileSync(join(SITE_FOLDER, path))).length).toBeLessThan(bytes);
+});
 
 describe('pages', () => {
   test.each([
@@ -34,6 +59,12 @@ describe('pages', () => {
       CATALOGUE.families.flatMap(({ slug }) => EVERYDAY_ROOTS.map((root) => `/rounds/${slug}/${root.slug}`)),
     ],
     ['instruments', CATALOGUE.instruments.map(({ id }) => `/instruments/${id}`)],
+    [
+      'pairs of church modes, compared',
+      CHURCH_MODES_BY_BRIGHTNESS.flatMap((first, at) =>
+        CHURCH_MODES_BY_BRIGHTNESS.slice(at + 1).map((second) => `/compare/${first}-and-${second}`),
+      ),
+    ],
   ])('of all %s are built', (_kind, paths) => {
     expect(paths.length).toBeGreaterThan(10);
     expect(paths.filter((path) => !files.has(`${path}/index.html`))).toEqual([]);

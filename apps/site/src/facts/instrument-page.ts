@@ -12,6 +12,7 @@ import {
   type Root,
   type Scale,
   spell,
+  type Tuning,
 } from '@stillroot/core';
 import { scaleName } from '../markup/names.ts';
 import { signedPitch } from '../markup/playing.ts';
@@ -48,7 +49,7 @@ export function instrumentPage(instrument: InstrumentEntry): InstrumentPage {
     naturals,
     html: scaleNecksHtml(view),
     frets: fretRows(neck),
-    lowestRoot: lowestRootOf(neck),
+    lowestRoot: lowestRootIn(neck.tuning),
   };
 }
 
@@ -60,8 +61,9 @@ export function naturalsScale(): Scale {
   return spell(ionian.mode, root.value);
 }
 
-function lowestRootOf({ strings }: Neck): Root {
-  const lowest = Math.min(...strings.map(({ openMidi }) => openMidi));
+/** The everyday root on the lowest-sounding open string of a tuning. */
+export function lowestRootIn({ courses }: Tuning): Root {
+  const lowest = Math.min(...courses.map(([principal]) => principal.midi));
   const root = EVERYDAY_ROOTS.find(
     ({ pitchClass, alteration }) => pitchClass === pitchClassOf(lowest) && alteration <= 0,
   );

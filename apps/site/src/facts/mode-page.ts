@@ -14,8 +14,9 @@ import {
   spell,
 } from '@stillroot/core';
 import { baseWords } from '../words/degrees.ts';
-import { signs } from '../words/signs.ts';
-import { baseModeOf, type Parallel, parallelsOf } from './scale-page.ts';
+import { modeName } from '../words/names.ts';
+import { baseModeOf } from './base-mode.ts';
+import { type Parallel, parallelsOf } from './scale-page.ts';
 
 /** Everything on the page. */
 export interface ModePage {
@@ -40,8 +41,8 @@ export function modePage({ mode, name }: ModeEntry): ModePage {
   const family = familyEntryOf(mode);
   return {
     mode,
-    name: signs(name),
-    systematicName: signs(mode.systematicName),
+    name: modeName(name),
+    systematicName: modeName(mode.systematicName),
     inWords: baseWords(mode.base, mode.alterations),
     base: baseModeOf(mode),
     family,

@@ -3,12 +3,10 @@
  */
 import { type FamilyEntry, familyEntryOf, type ModeEntry, modeEntryOf } from '@stillroot/catalog';
 import {
-  CHURCH_MODES,
   type DegreeChord,
   degreeIn,
   type FingeringAnswer,
   fingeringsOf,
-  invariant,
   kindestRoot,
   type Mode,
   type MovedDegree,
@@ -22,12 +20,11 @@ import {
   seventhsOf,
   spell,
   triadsOf,
-  UNIVERSE,
 } from '@stillroot/core';
 import { scaleName } from '../markup/names.ts';
 import { baseWords } from '../words/degrees.ts';
-import { numberWord } from '../words/numbers.ts';
-import { signs } from '../words/signs.ts';
+import { notesShared } from '../words/sentences.ts';
+import { baseModeOf } from './base-mode.ts';
 import { canonicalPath } from './canonical.ts';
 import { GUITAR_NECK } from './guitar.ts';
 import { movedBetween, notesInCommon, scalesSharingSix } from './related.ts';
@@ -97,21 +94,6 @@ export function parallelsOf(mode: Mode, family: FamilyEntry): readonly Parallel[
     .map((other) => ({ mode: other.mode, degree: other.degree, moved: movedBetween(mode, other.mode) }));
 }
 
-const churchModes: ReadonlyMap<string, Mode> = new Map(
-  CHURCH_MODES.map(({ name, semitones }) => {
-    const found = UNIVERSE.modes.find((mode) => mode.semitones.join() === semitones.join());
-    invariant(found !== undefined, `${name} is a mode`);
-    return [name, found];
-  }),
-);
-
-/** The church mode that a mode is read from. */
-export function baseModeOf({ base }: Mode): Mode {
-  const found = churchModes.get(base.name);
-  invariant(found !== undefined, `${base.name} is a church mode`);
-  return found;
-}
-
 /** `Dorian with a raised 4th; six notes in common with A Dorian, all seven with E harmonic minor.` */
 function sentenceOf(scale: Scale, parent: Scale): string {
   const { mode, root } = scale;
@@ -119,15 +101,12 @@ function sentenceOf(scale: Scale, parent: Scale): string {
   const withBase =
     base === mode ? [] : [{ count: notesInCommon(scale, spell(base, root)), name: nameOf(base, root) }];
   const withParent = parent.mode === mode ? [] : [{ count: 7, name: nameOf(parent.mode, parent.root) }];
-  const common = [...withBase, ...withParent].map(({ count, name }, at) => {
-    const notes = count === 7 ? 'all seven' : numberWord(count);
-    return `${notes}${at === 0 ? ' notes in common' : ''} with ${name}`;
-  });
-  return `${[baseWords(mode.base, mode.alterations), ...(common.length > 0 ? [common.join(', ')] : [])].join('; ')}.`;
+  const common = notesShared([...withBase, ...withParent]);
+  return `${[baseWords(mode.base, mode.alterations), ...(common === '' ? [] : [common])].join('; ')}.`;
 }
 
 function nameOf(mode: Mode, root: Root): string {
-  return `${signs(root.name)} ${signs(modeEntryOf(mode).name)}`;
+  return scaleName(root, modeEntryOf(mode).name);
 }
 
 const answers = new Map<string, FingeringAnswer>();

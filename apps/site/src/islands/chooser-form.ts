@@ -1,11 +1,12 @@
 /**
  * The chooser in the browser: what its fields say, and what they are made to say.
  */
-import type { Instrument, Problem } from '@stillroot/core';
-import { DEFAULT_REACH_MM } from '@stillroot/core';
-import { optionsHtml, TYPED, tuningChoices } from '../markup/chooser.ts';
+import { HAND_SIZES, type Problem } from '@stillroot/core';
+import { optionsHtml, READING_ID, TYPED, tuningChoices } from '../markup/chooser.ts';
+import { CHOICES, fretWords } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
-import { type Choices, readChoices } from './choices.ts';
+import { CHOICE_KEYS, type Choices, readChoices } from './choices.ts';
+import type { ChosenNeck } from './neck-from.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -17,21 +18,21 @@ export function fieldOf(form: HTMLElement, name: string): Field | undefined {
 /** Reads what the fields say; what the form does not ask stays as it was. */
 export function readForm(form: HTMLElement, before: Choices): Choices {
   const query = new URLSearchParams();
-  for (const [name, value] of Object.entries(before)) if (value !== undefined) query.set(name, String(value));
-  for (const name of ['instrument', 'capo', 'labels', 'hand', 'style', 'fret', 'reach', 'order']) {
-    const field = fieldOf(form, name);
-    if (field) query.set(name, field.value);
+  for (const key of CHOICE_KEYS) {
+    const value = fieldOf(form, key)?.value ?? before[key];
+    if (value !== undefined) query.set(key, String(value));
   }
   const listed = fieldOf(form, 'tunings')?.value ?? '';
   query.set('tuning', listed === TYPED ? (fieldOf(form, 'tuning')?.value ?? '') : listed);
   return readChoices(query);
 }
 
-/** Makes the fields say what was chosen, with the problems beside them. */
+/** Makes the fields say what was chosen, with how a typed tuning was read and the problems beside them. */
 export function writeForm(
   form: HTMLElement,
   choices: Choices,
-  instrument: Instrument,
+  { instrument, neck }: ChosenNeck,
+  readingHtml: string,
   problems: readonly Problem[],
 ): void {
   const isTyped = choices.tuning !== '' && !instrument.tunings.some(({ id }) => id === choices.tuning);
@@ -39,41 +40,54 @@ export function writeForm(
   const tunings = fieldOf(form, 'tunings');
   if (tunings) tunings.innerHTML = optionsHtml(tuningChoices(instrument.tunings), isTyped ? TYPED : tuningId);
   showTyped(form, isTyped);
-  const values: Readonly<Record<string, string | number | undefined>> = {
-    instrument: instrument.id,
-    ...(isTyped ? { tuning: choices.tuning } : {}),
-    capo: choices.capo,
-    labels: choices.labels,
-    hand: choices.hand,
-    style: choices.style,
-    fret: choices.fret ?? '',
-    reach: choices.reach ?? DEFAULT_REACH_MM,
-    order: choices.order,
-  };
-  for (const [name, value] of Object.entries(values)) {
-    const field = fieldOf(form, name);
-    if (field && value !== undefined && field !== document.activeElement) field.value = String(value);
+  for (const key of CHOICE_KEYS) {
+    const field = fieldOf(form, key);
+    if (!field || field === document.activeElement || (key === 'tuning' && !isTyped)) continue;
+    const value = key === 'instrument' ? instrument.id : choices[key];
+    field.value = key === 'transpose' && value === 0 ? '' : String(value ?? '');
   }
+  const reach = fieldOf(form, 'reach');
+  if (reach instanceof HTMLInputElement) reach.placeholder = String(HAND_SIZES[choices.handSize].reachMm);
+  const frets = fieldOf(form, 'frets');
+  if (frets instanceof HTMLInputElement) frets.placeholder = String(instrument.frets);
+  const length = fieldOf(form, 'scaleLength');
+  if (length instanceof HTMLInputElement) length.placeholder = String(instrument.scaleLengthMm);
+  const reading = form.querySelector(`#${READING_ID}`);
+  if (reading && reading.innerHTML !== readingHtml) reading.innerHTML = readingHtml;
+  showCapoFrets(form, instrument.partialFrets ? neck.slots.slice(1).map(({ fret }) => fret) : []);
   showProblems(form, problems);
+}
+
+/** Says at which frets a capo can lie on a neck that does not have all of them. */
+function showCapoFrets(form: HTMLElement, frets: readonly number[]): void {
+  const place = form.querySelector('[data-field="capo"]');
+  place?.querySelector('.hint')?.remove();
+  if (frets.length === 0) return;
+  const words = `${CHOICES.capoFrets} ${frets.map(fretWords).join(', ')}.`;
+  place?.querySelector('.problem')?.insertAdjacentHTML('beforebegin', `<span class="hint">${words}</span>`);
 }
 
 /** Shows or puts away the field for open strings. */
 export function showTyped(form: HTMLElement, isShown: boolean): void {
   const typed = form.querySelector<HTMLElement>('[data-field="tuning"]');
   const label = typed?.querySelector('label');
-  const hint = typed?.querySelector('.hint');
+  const hint = typed?.querySelector('#hint-tuning');
   if (typed) typed.hidden = !isShown;
   if (label) label.textContent = CHOOSER.openStrings;
-  if (hint) hint.textContent = CHOOSER.openStringsHint;
+  if (hint) hint.textContent = CHOICES.tuningHint;
 }
 
-function showProblems(form: HTMLElement, problems: readonly Problem[]): void {
+/** Shows problems beside their fields, and takes away those that are no more. */
+export function showProblems(form: HTMLElement, problems: readonly Problem[]): void {
   for (const place of form.querySelectorAll<HTMLElement>('.problem')) {
     const name = place.id.slice('problem-'.length);
     const problem = problems.find(({ field }) => field === name || field.startsWith(`${name}[`));
-    place.textContent = problem
-      ? `“${problem.value}”: ${CHOOSER.expected.toLowerCase()} ${problem.expected}.`
-      : '';
+    place.textContent = problem ? problemWords(problem) : '';
     fieldOf(form, name)?.setAttribute('aria-invalid', String(problem !== undefined));
   }
+}
+
+/** A problem in a sentence. */
+export function problemWords({ value, expected }: Problem): string {
+  return `“${value}”: ${CHOOSER.expected.toLowerCase()} ${expected}.`;
 }

@@ -2,21 +2,24 @@
  * What both islands share: reading choices, drawing anew when they change, and keeping the address,
  * the links and the memory in step.
  */
-import type { Mode, Root } from '@stillroot/core';
-import { parseRoot, UNIVERSE } from '@stillroot/core';
-import { chooserHtml, TYPED, tuningChoices } from '../markup/chooser.ts';
+import type { Mode, Problem, Root } from '@stillroot/core';
+import { HAND_SIZES, parseRoot, UNIVERSE } from '@stillroot/core';
+import { chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
+import { moreHtml } from '../markup/chooser-more.ts';
 import { CHOOSER } from '../words/interface.ts';
-import { capitalised } from '../words/numbers.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
-import { fieldOf, readForm, showTyped, writeForm } from './chooser-form.ts';
+import { fieldOf, problemWords, readForm, showTyped, writeForm } from './chooser-form.ts';
 import { carryLinks } from './links.ts';
 import { recall, remember } from './memory.ts';
-import { type ChosenNeck, neckFrom, reachOf } from './neck-from.ts';
+import { type ChosenNeck, neckFrom } from './neck-from.ts';
+import { playQuery } from './play-keys.ts';
+import { readingHtml } from './tuning-reading.ts';
 
 /** An element that draws necks as its reader chooses. */
 export abstract class Island extends HTMLElement {
   protected choices: Choices = readChoices(new URLSearchParams());
+  private wasRenamed = false;
 
   /** Draws what was chosen into the island's picture. */
   protected abstract draw(known: Known, chosen: ChosenNeck): string;
@@ -25,9 +28,17 @@ export abstract class Island extends HTMLElement {
     void this.begin();
   }
 
+  /** Fetches what the island needs besides the catalogue. */
+  protected async prepare(): Promise<void> {}
+
   /** What goes into the address besides the choices. */
   protected ownQuery(): URLSearchParams {
     return new URLSearchParams();
+  }
+
+  /** What is wrong with the island's own fields. */
+  protected get ownProblems(): readonly Problem[] {
+    return [];
   }
 
   /** Lets the island read fields of its own; true where it leaves the page. */
@@ -44,6 +55,11 @@ export abstract class Island extends HTMLElement {
     return this.querySelector<HTMLElement>('.chooser-form') ?? undefined;
   }
 
+  /** Within a page of somebody else, where nothing counts but the address. */
+  protected get isEmbedded(): boolean {
+    return this.dataset['at'] === 'embed';
+  }
+
   protected get hasOwnInstrument(): boolean {
     return this.dataset['at'] === 'instrument';
   }
@@ -51,8 +67,9 @@ export abstract class Island extends HTMLElement {
   private async begin(): Promise<void> {
     const status = this.querySelector<HTMLElement>('.status');
     try {
-      const known = await fetchCatalogue();
+      const [known] = await Promise.all([fetchCatalogue(), this.prepare()]);
       if (!this.form) this.buildForm(known);
+      this.fillForm();
       this.choices = this.withoutDefaults(this.startingChoices(), known);
       this.form?.addEventListener('change', () => this.changed(known));
       this.form?.addEventListener('submit', (event) => this.submitted(event, known));
@@ -67,23 +84,29 @@ export abstract class Island extends HTMLElement {
 
   private startingChoices(): Choices {
     const query = new URLSearchParams(location.search);
-    const from = choosesAnything(query) ? query : recall();
+    const from = choosesAnything(query) || this.isEmbedded ? query : recall();
     const choices = readChoices(from);
     if (!this.hasOwnInstrument || choices.instrument === this.usualInstrument) return choices;
     // Another instrument's tuning means nothing here.
-    return { ...choices, instrument: '', tuning: choices.instrument === '' ? choices.tuning : '', capo: 0 };
+    const isOfThis = choices.instrument === '';
+    return { ...choices, ...(isOfThis ? {} : { ...ofNoNeck, transpose: 0, capo: 0 }), instrument: '' };
   }
 
   private buildForm({ instruments, plain }: Known): void {
     const usual = instruments.find(({ id }) => id === this.usualInstrument);
     const html = chooserHtml({
-      ...(this.hasOwnInstrument
-        ? {}
-        : { instruments: plain.instruments.map(({ id, name }) => ({ value: id, text: capitalised(name) })) }),
+      ...(this.hasOwnInstrument ? {} : { instruments: instrumentChoices(plain.instruments) }),
       tunings: tuningChoices(usual?.tunings ?? []),
       hasFingering: this.dataset['fingering'] !== undefined,
     });
     this.querySelector('.chooser')?.insertAdjacentHTML('beforeend', html);
+  }
+
+  /** Adds what only a script makes use of. */
+  private fillForm(): void {
+    const hasRound = this.localName === 'round-island';
+    const hasFingering = hasRound || this.dataset['fingering'] !== undefined;
+    this.form?.querySelector('.more')?.insertAdjacentHTML('beforeend', moreHtml({ hasFingering, hasRound }));
     for (const one of this.querySelectorAll<HTMLElement>('[data-js]')) one.hidden = false;
   }
 
@@ -98,7 +121,7 @@ export abstract class Island extends HTMLElement {
     const before = this.choices;
     const now = this.withoutDefaults(readForm(form, before), known);
     const isOther = now.instrument !== before.instrument;
-    this.choose(isOther ? { ...now, tuning: '', fret: undefined } : now, known);
+    this.choose(isOther ? { ...now, ...ofNoNeck, answer: 1 } : { ...now, answer: 1 }, known);
   }
 
   private submitted(event: Event, known: Known): void {
@@ -111,14 +134,49 @@ export abstract class Island extends HTMLElement {
       event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[data-choose]') : null;
     if (!link) return;
     event.preventDefault();
-    const query = writeChoices(this.choices);
-    for (const [key, value] of new URL(link.href).searchParams) query.set(key, value);
-    this.choose(readChoices(query), known);
+    this.choose(readChoices(this.chosenBy(link, writeChoices(this.choices))), known);
+  }
+
+  /** A query in which a link has chosen as well. */
+  private chosenBy(link: HTMLAnchorElement, query: URLSearchParams): URLSearchParams {
+    const chosen = new URLSearchParams(query);
+    for (const [key, value] of new URL(link.href).searchParams) chosen.set(key, value);
+    return chosen;
+  }
+
+  /** Links away from the page of an instrument take it along. */
+  private withInstrument(query: URLSearchParams): URLSearchParams {
+    return new URLSearchParams([['instrument', this.usualInstrument], ...query]);
+  }
+
+  /** Names notes as chosen; the code for it is fetched when another naming is first asked for. */
+  private async nameNotes(): Promise<void> {
+    const isPlain = this.choices.names === 'english' && this.choices.accidentals === 'signs';
+    if (isPlain && !this.wasRenamed) return;
+    this.wasRenamed = true;
+    const { applyNaming } = await import('./naming.ts');
+    applyNaming(this.choices);
+  }
+
+  /** In a frame of another site, links to pages open beside it. */
+  private openOutside(): void {
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[href^="/"]')) link.target = '_blank';
+  }
+
+  /** Problems whose fields are folded away, or are not on this page, are told above the picture. */
+  private tellUnseen(problems: readonly Problem[]): void {
+    const unseen = problems.filter(({ field }) => {
+      const [name = field] = field.split('[');
+      return !(this.form && fieldOf(this.form, name)?.checkVisibility());
+    });
+    const status = this.querySelector('.status');
+    if (status) status.textContent = unseen.map(problemWords).join(' ');
   }
 
   private choose(choices: Choices, known: Known): void {
     this.choices = choices;
-    remember(writeChoices({ ...choices, instrument: choices.instrument || this.rememberedInstrument() }));
+    const instrument = choices.instrument || this.rememberedInstrument();
+    remember(writeChoices({ ...choices, instrument, answer: 1 }));
     this.redraw(known);
   }
 
@@ -137,7 +195,7 @@ export abstract class Island extends HTMLElement {
       instrument: id === this.usualInstrument ? '' : id,
       tuning: choices.tuning === usualTuning ? '' : choices.tuning,
       labels: isUsual ? undefined : choices.labels,
-      reach: String(choices.reach) === this.dataset['reach'] ? undefined : choices.reach,
+      reach: choices.reach === HAND_SIZES[choices.handSize].reachMm ? undefined : choices.reach,
     };
   }
 
@@ -150,25 +208,26 @@ export abstract class Island extends HTMLElement {
     const chosen = neckFrom(choices, known.instruments, this.usualInstrument);
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = this.draw(known, chosen);
-    if (form)
-      writeForm(
-        form,
-        { ...choices, labels: choices.labels ?? this.usualLabels },
-        chosen.instrument,
-        chosen.problems,
-      );
-    const query = new URLSearchParams([...this.ownQuery(), ...writeChoices(choices)]);
+    const problems = [...chosen.problems, ...this.ownProblems];
+    const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
+    if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);
+    this.tellUnseen(problems);
+    const played = playQuery(new URLSearchParams(location.search));
+    const query = new URLSearchParams([...this.ownQuery(), ...writeChoices(choices), ...played]);
     const search = query.size > 0 ? `?${query}` : '';
     history.replaceState(null, '', location.pathname + search + location.hash);
-    carryLinks(document, writeChoices(choices));
+    carryLinks(document, this.hasOwnInstrument ? this.withInstrument(query) : query);
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-choose]'))
+      link.search = String(this.chosenBy(link, query));
+    if (this.isEmbedded) this.openOutside();
+    void this.nameNotes();
+    // Who plays what is drawn takes it from the address and the picture.
+    this.dispatchEvent(new Event('drawn', { bubbles: true }));
   }
 }
 
-/** The reach to play with: what was chosen where that may be asked for. */
-export function reachFor({ reach }: Choices): { readonly reachMm?: number } {
-  const asked = reachOf(reach);
-  return asked.ok && asked.value !== undefined ? { reachMm: asked.value } : {};
-}
+/** What belongs to one instrument alone, not chosen. */
+const ofNoNeck = { tuning: '', capoStrings: '', frets: undefined, scaleLength: '', fret: undefined } as const;
 
 /** The mode and the root that an element's attributes name. */
 export function modeAndRoot(

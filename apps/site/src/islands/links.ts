@@ -2,15 +2,22 @@
  * Links that carry choices along, so that a bassist stays a bassist.
  */
 import { CHOICE_KEYS, carryChoices } from './choices.ts';
+import { playQuery } from './play-keys.ts';
 
 const plain = new WeakMap<HTMLAnchorElement, string>();
 
 /** Rewrites the links of this site below `inside`, each from what it said at first. */
 export function carryLinks(inside: ParentNode, query: URLSearchParams): void {
-  const choices = new URLSearchParams([...query].filter(([key]) => CHOICE_KEYS.some((one) => one === key)));
+  const chosen = [...query].filter(([key]) => CHOICE_KEYS.some((one) => one === key));
+  const choices = new URLSearchParams([...chosen, ...playQuery(query)]);
   for (const link of inside.querySelectorAll<HTMLAnchorElement>('a[href^="/"]')) {
     const href = plain.get(link) ?? link.getAttribute('href') ?? '';
     plain.set(link, href);
     link.setAttribute('href', carryChoices(href, choices, location.origin));
   }
+}
+
+/** Links below `inside` carry what the address chooses. */
+export function carryChosen(inside: ParentNode): void {
+  carryLinks(inside, new URLSearchParams(location.search));
 }

@@ -2,7 +2,7 @@ import { CATALOGUE } from '@stillroot/catalog';
 import { openStringNames } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
 import { readChoices } from './choices.ts';
-import { neckFrom } from './neck-from.ts';
+import { neckFrom, playingFrom } from './neck-from.ts';
 
 function chosen(query: string) {
   return neckFrom(readChoices(new URLSearchParams(query)), CATALOGUE.instruments, 'guitar-6');
@@ -33,9 +33,61 @@ describe('neckFrom', () => {
     ['capo=40', 'capo'],
     ['capo=1.5', 'capo'],
     ['reach=999', 'reach'],
+    ['transpose=0.5', 'transpose'],
+    ['frets=99', 'frets'],
+    ['scaleLength=9', 'scaleLength'],
+    ['scaleLength=648-0', 'scaleLength'],
+    ['scaleLength=long', 'scaleLength'],
+    ['capo=2&capoStrings=9', 'capoStrings'],
+    ['capoStrings=all', 'capoStrings'],
+    ['style=sideways', 'style'],
+    ['capo=2x', 'capo'],
   ])('%s is a problem of the field %s, and the rest is still drawn', (query, field) => {
     const { neck, problems } = chosen(query);
     expect(problems.map((problem) => problem.field)).toEqual([field]);
     expect(neck.instrument.id).toBe('guitar-6');
+  });
+
+  test('what can be had stands beside what cannot, each of which is told', () => {
+    const { neck, problems } = chosen('tuning=dadgad&capo=40&frets=24&scaleLength=686-648&capoStrings=x');
+    expect(problems.map(({ field }) => field)).toEqual(['capoStrings', 'capo']);
+    expect(neck.tuning.id).toBe('dadgad');
+    expect(neck.slots).toHaveLength(25);
+    expect(neck.strings.map(({ scaleLengthMm }) => Math.round(scaleLengthMm))).toEqual([
+      648, 656, 663, 671, 678, 686,
+    ]);
+  });
+
+  test('letters alone are read with their octaves guessed', () => {
+    const { neck, reading } = chosen('tuning=DADGAD');
+    expect(openStringNames(neck.tuning)).toEqual(['D2', 'A2', 'D3', 'G3', 'A3', 'D4']);
+    expect(reading).toMatchObject({ notation: 'letters', guessed: true });
+    expect(chosen('tuning=dadgad').reading).toBeUndefined();
+  });
+
+  test('every string is tuned down alike, and the result is known by its name where it has one', () => {
+    const { neck } = chosen('tuning=E2-A2-D3-G3-B3-E4&transpose=-2');
+    expect(openStringNames(neck.tuning)).toEqual(['D2', 'G2', 'C3', 'F3', 'A3', 'D4']);
+  });
+
+  test('a partial capo lies on the strings that were asked for', () => {
+    expect(chosen('capo=2&capoStrings=1-3,5').neck.capoStrings).toEqual([1, 2, 3, 5]);
+  });
+
+  test('a capo lies at a half fret where there is one', () => {
+    const { neck, problems } = chosen('instrument=dulcimer-mountain&capo=6%C2%BD');
+    expect([neck.capoFret, problems]).toEqual([6.5, []]);
+  });
+});
+
+describe('playingFrom', () => {
+  test.each([
+    ['', 120],
+    ['handSize=small', 106],
+    ['handSize=large', 135],
+    ['handSize=large&reach=110', 110],
+    ['handSize=small&reach=999', 106],
+  ])('%s reaches %s mm', (query, reachMm) => {
+    expect(playingFrom(readChoices(new URLSearchParams(query))).reachMm).toBe(reachMm);
   });
 });

@@ -4,23 +4,32 @@
 import {
   buildNeck,
   fail,
+  HAND_SIZES,
   type Instrument,
   invariant,
   type Neck,
+  type NeckOptions,
+  type OpenStrings,
   type Problem,
   REACH_RANGE_MM,
   type Result,
   readTuning,
+  type Style,
   succeed,
   type Tuning,
+  type TuningReading,
+  transposeTuning,
 } from '@stillroot/core';
+import { CHOICES } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
-import type { Choices } from './choices.ts';
+import { type ChoiceKey, type Choices, LISTS } from './choices.ts';
 
 /** A neck, always; problems stand beside the fields that they belong to. */
 export interface ChosenNeck {
   readonly neck: Neck;
   readonly instrument: Instrument;
+  /** How a tuning typed by hand was taken; absent where none was typed. */
+  readonly reading?: TuningReading;
   readonly problems: readonly Problem[];
 }
 
@@ -28,19 +37,42 @@ export interface ChosenNeck {
 export function neckFrom(choices: Choices, instruments: readonly Instrument[], usualId: string): ChosenNeck {
   const asked = instrumentOf(choices.instrument || usualId, instruments);
   const instrument = asked.ok ? asked.value : heldBy(instrumentOf(usualId, instruments));
-  const tuning = tuningOf(choices.tuning, instrument);
-  const strings = tuning.ok ? tuning.value : instrument.tunings[0];
-  const capoed = buildNeck(instrument, strings, { capoFret: choices.capo });
-  const neck = capoed.ok ? capoed.value : heldBy(buildNeck(instrument, strings));
-  const results: readonly Result<unknown>[] = [asked, tuning, capoed, reachOf(choices.reach)];
-  return { neck, instrument, problems: results.flatMap((result) => (result.ok ? [] : [result.problem])) };
+  const typed = typedTuning(choices.tuning, instrument);
+  const known = instrument.tunings.find(({ id }) => id === choices.tuning) ?? instrument.tunings[0];
+  const strings = typed?.ok ? typed.value.tuning : known;
+  const moved = choices.transpose === 0 ? succeed(strings) : transposeTuning(strings, choices.transpose);
+  const built = buildWith(instrument, moved.ok ? moved.value : strings, settingsOf(choices));
+  const results: readonly (Result<unknown> | undefined)[] = [asked, typed, moved, reachOf(choices.reach)];
+  return {
+    neck: built.neck,
+    instrument,
+    ...(typed?.ok && { reading: typed.value }),
+    problems: [
+      ...results.flatMap((result) => (result === undefined || result.ok ? [] : [result.problem])),
+      ...built.problems,
+      ...unreadOf(choices),
+    ],
+  };
 }
 
-/** A reach that may be asked for; undefined where core's own is meant. */
+/** A reach that may be asked for; undefined where that of the hand's size is meant. */
 export function reachOf(reach: number | undefined): Result<number | undefined> {
   const { from, to } = REACH_RANGE_MM;
   if (reach === undefined || (reach >= from && reach <= to)) return succeed(reach);
   return fail('reach', String(reach), `${from} to ${to} mm`);
+}
+
+/** How to play what is chosen, as core asks it. */
+export function playingFrom(choices: Choices): {
+  readonly style: Style;
+  readonly fret?: number;
+  readonly reachMm: number;
+  readonly openStrings: OpenStrings;
+} {
+  const { style, fret, handSize, open } = choices;
+  const reach = reachOf(choices.reach);
+  const reachMm = (reach.ok ? reach.value : undefined) ?? HAND_SIZES[handSize].reachMm;
+  return { style, reachMm, openStrings: open, ...(fret !== undefined && { fret }) };
 }
 
 function instrumentOf(id: string, instruments: readonly Instrument[]): Result<Instrument> {
@@ -48,15 +80,88 @@ function instrumentOf(id: string, instruments: readonly Instrument[]): Result<In
   return found ? succeed(found) : fail('instrument', id, CHOOSER.notInstrument);
 }
 
-function tuningOf(text: string, instrument: Instrument): Result<Tuning> {
-  const { tunings } = instrument;
-  if (text === '') return succeed(tunings[0]);
-  const known = tunings.find(({ id }) => id === text);
-  if (known) return succeed(known);
+/** A tuning that was typed; undefined where none was, or where it is the id of one. */
+function typedTuning(text: string, instrument: Instrument): Result<TuningReading> | undefined {
+  if (text === '' || instrument.tunings.some(({ id }) => id === text)) return undefined;
   const typed = readTuning(text, { instrument });
-  if (typed.ok) return succeed(typed.value.tuning);
   // A word without a digit may have been meant as an id, so open strings alone would be the wrong advice.
-  return /\d/.test(text) ? typed : fail('tuning', text, CHOOSER.notTuning);
+  return typed.ok || /\d/.test(text) ? typed : fail('tuning', text, CHOOSER.notTuning);
+}
+
+/** What is set on the neck, choice by choice. */
+type Settings = readonly (readonly [ChoiceKey, Result<NeckOptions>])[];
+
+function settingsOf({ capo, capoStrings, frets, scaleLength }: Choices): Settings {
+  return [
+    ...(frets === undefined ? [] : [['frets', succeed({ frets })] as const]),
+    ...(scaleLength === '' ? [] : [['scaleLength', lengthsOf(scaleLength)] as const]),
+    ...(capo === 0 ? [] : [['capo', succeed({ capoFret: capo })] as const]),
+    ...(capoStrings === '' ? [] : [['capoStrings', stringsOf(capoStrings)] as const]),
+  ];
+}
+
+/** Core's names of what is set on a neck, and those of the choices. */
+const KEYS_OF_FIELDS: readonly (readonly [field: RegExp, key: ChoiceKey])[] = [
+  [/^scaleLength/, 'scaleLength'],
+  [/^capoStrings/, 'capoStrings'],
+  [/^capo/, 'capo'],
+  [/^frets/, 'frets'],
+];
+
+/** Builds a neck with all settings that can be had together; one that cannot is left out and told. */
+function buildWith(
+  instrument: Instrument,
+  tuning: Tuning,
+  settings: Settings,
+): Pick<ChosenNeck, 'neck' | 'problems'> {
+  const unreadable = settings.find(([, setting]) => !setting.ok);
+  const options = settings.map(([, setting]) => (setting.ok ? setting.value : {}));
+  const built = unreadable?.[1] ?? buildNeck(instrument, tuning, Object.assign({}, ...options));
+  if (built.ok && 'strings' in built.value) return { neck: built.value, problems: [] };
+  invariant(!built.ok, 'a setting that can be read is no reason to leave it out');
+  const { problem } = built;
+  const key = unreadable?.[0] ?? KEYS_OF_FIELDS.find(([field]) => field.test(problem.field))?.[1] ?? 'tuning';
+  const others = settings.filter(([other]) => other !== key);
+  const rest =
+    others.length < settings.length
+      ? buildWith(instrument, tuning, others)
+      : { neck: heldBy(buildNeck(instrument, instrument.tunings[0])), problems: [] };
+  return { neck: rest.neck, problems: [{ ...problem, field: key }, ...rest.problems] };
+}
+
+function lengthsOf(text: string): Result<NeckOptions> {
+  const [bass, treble, ...more] = text
+    .replaceAll(',', '.')
+    .split(/\s*(?:[-–/]|mm|\s)\s*/)
+    .filter(Boolean)
+    .map(Number);
+  if (bass === undefined || Number.isNaN(bass) || Number.isNaN(treble ?? 0) || more.length > 0) {
+    return fail('scaleLength', text, CHOICES.notLength);
+  }
+  return succeed(treble === undefined ? { scaleLengthMm: bass } : { scaleLengthsMm: { bass, treble } });
+}
+
+function stringsOf(text: string): Result<NeckOptions> {
+  const parts = text.split(/[\s,;]+/).filter((part) => part !== '');
+  const capoStrings = parts.flatMap((part) => {
+    const [, from = '', to = from] = /^(\d{1,2})(?:[-–](\d{1,2}))?$/.exec(part) ?? [];
+    const [low, high] = [Number(from), Number(to)].toSorted((a, b) => a - b) as [number, number];
+    return from === '' ? [Number.NaN] : Array.from({ length: high - low + 1 }, (_, at) => low + at);
+  });
+  return capoStrings.some(Number.isNaN)
+    ? fail('capoStrings', text, CHOICES.notStrings)
+    : succeed({ capoStrings });
+}
+
+/** What stood in the address and could not be read, each with what could be. */
+function unreadOf({ unread }: Choices): readonly Problem[] {
+  return Object.entries(unread).map(([field, value]) => {
+    const list = Object.entries(LISTS).find(([key]) => key === field)?.[1];
+    const expected = list ? `${CHOICES.oneOf} ${list.join(', ')}` : CHOICES.notNumber;
+    const failed = fail(field, value, expected);
+    invariant(!failed.ok, 'a failure is a problem');
+    return failed.problem;
+  });
 }
 
 function heldBy<T>(result: Result<T>): T {

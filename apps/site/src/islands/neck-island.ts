@@ -2,28 +2,56 @@
  * A scale on the neck that the reader holds.
  */
 import { fingeringsOf, spell } from '@stillroot/core';
-import { scaleName } from '../markup/names.ts';
+import { scalePath } from '../facts/paths.ts';
+import { pageRoot, scaleName } from '../markup/names.ts';
 import { scaleNecksHtml } from '../markup/scale-necks.ts';
+import { EMBED } from '../words/lesson.ts';
 import type { Known } from './catalogue.ts';
-import { Island, modeAndRoot, reachFor } from './island.ts';
-import type { ChosenNeck } from './neck-from.ts';
+import { MOST_ANSWERS } from './choices.ts';
+import { Island, modeAndRoot } from './island.ts';
+import { type ChosenNeck, playingFrom } from './neck-from.ts';
 
 /** `<neck-island data-mode data-root data-instrument>`, with `data-fingering` where one is shown. */
 export class NeckIsland extends Island {
-  protected override draw({ nameOf }: Known, { neck }: ChosenNeck): string {
-    const what = modeAndRoot(this.dataset['mode'] ?? '', this.dataset['root'] ?? '');
-    if (!what) return '';
-    const { labels, hand, style, fret } = this.choices;
+  protected override draw({ plain, nameOf }: Known, { neck }: ChosenNeck): string {
+    const what = this.isEmbedded
+      ? this.asked(plain)
+      : modeAndRoot(this.dataset['mode'] ?? '', this.dataset['root'] ?? '');
+    if (!what) return `<h1>${EMBED.none}</h1>`;
+    const { labels, hand, answer: at } = this.choices;
     const scale = spell(what.mode, what.root);
-    const options = { style, limit: 1, ...(fret !== undefined && { fret }), ...reachFor(this.choices) };
+    const options = { ...playingFrom(this.choices), limit: MOST_ANSWERS };
     const hasFingering = this.dataset['fingering'] !== undefined;
-    return scaleNecksHtml({
+    const entry = nameOf(what.mode);
+    const name = scaleName(what.root, entry.name);
+    const path = scalePath(entry.slug, pageRoot(what.root));
+    const heading = this.isEmbedded ? `<h1><a href="${path}">${name}</a></h1>` : '';
+    const necks = scaleNecksHtml({
       neck,
       scale,
-      name: scaleName(what.root, nameOf(what.mode).name),
+      name,
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
+      at,
+      headingLevel: this.isEmbedded ? 2 : 3,
       ...(hasFingering && { answer: fingeringsOf(neck, scale, options) }),
     });
+    return heading + necks;
+  }
+
+  protected override ownQuery(): URLSearchParams {
+    const query = new URLSearchParams(location.search);
+    const own = this.isEmbedded ? ['mode', 'root'] : [];
+    return new URLSearchParams(own.map((key) => [key, query.get(key) ?? '']));
+  }
+
+  /** The scale that the address of a page for another site names, by slug or by steps. */
+  private asked({ modes }: Known['plain']): ReturnType<typeof modeAndRoot> {
+    const query = new URLSearchParams(location.search);
+    const name = query.get('mode') ?? '';
+    const mode = modes.find(({ slug, id }) => slug === name || id === name);
+    return modeAndRoot(mode?.id ?? '', query.get('root') ?? '');
   }
 }
+
+customElements.define('neck-island', NeckIsland);

@@ -6,12 +6,13 @@ import { type Mode, parseRoot, type Root, roundOf, UNIVERSE } from '@stillroot/c
 import { roundPath } from '../facts/paths.ts';
 import { pageRoot } from '../markup/names.ts';
 import { roundHtml } from '../markup/round.ts';
+import { EMBED } from '../words/lesson.ts';
 import { roundTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { carryChoices, writeChoices } from './choices.ts';
 import { fieldOf } from './chooser-form.ts';
-import { Island, reachFor } from './island.ts';
-import type { ChosenNeck } from './neck-from.ts';
+import { Island } from './island.ts';
+import { type ChosenNeck, playingFrom } from './neck-from.ts';
 
 /** `<round-island data-family data-root data-instrument data-at>` */
 export class RoundIsland extends Island {
@@ -19,7 +20,7 @@ export class RoundIsland extends Island {
   private root = this.dataset['root'] ?? '';
 
   override connectedCallback(): void {
-    if (this.isHome) {
+    if (this.isHome || this.isEmbedded) {
       const query = new URLSearchParams(location.search);
       this.family = query.get('family') ?? this.family;
       this.root = query.get('root') ?? this.root;
@@ -28,10 +29,10 @@ export class RoundIsland extends Island {
   }
 
   protected override draw({ plain, nameOf }: Known, { neck }: ChosenNeck): string {
+    if (this.isEmbedded && !this.isNamed(plain)) return `<h1>${EMBED.none}</h1>`;
     const { family, head, root } = this.turned(plain);
-    const { labels, hand, style, fret, order } = this.choices;
-    const options = { style, order, ...(fret !== undefined && { fret }), ...reachFor(this.choices) };
-    const round = roundOf(neck, head, root, options);
+    const { labels, hand, order, sharing, compare: against } = this.choices;
+    const round = roundOf(neck, head, root, { ...playingFrom(this.choices), order, sharing });
     const view = {
       round,
       neck,
@@ -39,9 +40,12 @@ export class RoundIsland extends Island {
       nameOf,
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
+      against,
     };
-    if (!this.isHome) return roundHtml({ ...view, headingLevel: 2 });
+    const isOfPage = !this.isHome && !this.isEmbedded;
+    if (isOfPage) return roundHtml({ ...view, headingLevel: 2 });
     const title = `<a href="${roundPath(family.slug, root)}">${roundTitle(family.name, root)}</a>`;
+    if (this.isEmbedded) return `<h1>${title}</h1>${roundHtml({ ...view, headingLevel: 2 })}`;
     this.say('family', family.slug);
     this.say('root', root.slug);
     return `<h2>${title}</h2>${roundHtml({ ...view, headingLevel: 3 })}`;
@@ -49,6 +53,7 @@ export class RoundIsland extends Island {
 
   protected override ownQuery(): URLSearchParams {
     const query = new URLSearchParams();
+    if (this.isEmbedded) return new URLSearchParams({ family: this.family, root: this.root });
     if (!this.isHome) return query;
     if (this.family !== this.dataset['family']) query.set('family', this.family);
     if (this.root !== this.dataset['root']) query.set('root', this.root);
@@ -67,6 +72,11 @@ export class RoundIsland extends Island {
       carryChoices(roundPath(family, parsed.value), writeChoices(this.choices), location.origin),
     );
     return true;
+  }
+
+  /** Whether family and root are those of a round. */
+  private isNamed({ families }: Known['plain']): boolean {
+    return families.some(({ slug }) => slug === this.family) && parseRoot(this.root).ok;
   }
 
   private get isHome(): boolean {
@@ -96,3 +106,5 @@ export class RoundIsland extends Island {
     if (field) field.value = value;
   }
 }
+
+customElements.define('round-island', RoundIsland);

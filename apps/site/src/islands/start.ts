@@ -2,26 +2,57 @@
  * The first script of every page: small, and it fetches the rest only when a reader chooses something or
  * comes with choices in the address or from last time.
  */
-import { CHOICE_KEYS, choosesAnything } from './choices.ts';
+import { choosesAnything, readChoices } from './choices.ts';
 import { recall } from './memory.ts';
+import { playQuery } from './play-keys.ts';
+import { awaitPress } from './play-press.ts';
 
-const island = document.querySelector<HTMLElement>('neck-island, round-island');
+/** The code of each kind of island. */
+const CODE: Readonly<Record<string, () => Promise<unknown>>> = {
+  'neck-island': () => import('./neck-island.ts'),
+  'round-island': () => import('./round-island.ts'),
+  'compare-island': () => import('./compare-island.ts'),
+  'route-island': () => import('./route-island.ts'),
+  'search-island': () => import('./search-island.ts'),
+  'map-island': () => import('./map-island.ts'),
+  'lesson-island': () => import('./lesson-island.ts'),
+  'lost-island': () => import('./lost-island.ts'),
+  'instrument-finder': () => import('./instrument-finder.ts'),
+};
 
-if (island) {
-  reveal(island);
-  const here = new URL(location.href);
-  const isRoundChosen =
-    island.matches('[data-at="home"]') && ['family', 'root'].some((key) => here.searchParams.has(key));
-  if (choosesAnything(here.searchParams) || isRoundChosen || recall().size > 0) wake();
-  island.addEventListener('change', () => island.setAttribute('data-touched', ''));
+const island = document.querySelector<HTMLElement>(Object.keys(CODE).join());
+const query = new URLSearchParams(location.search);
+
+const player = document.querySelector<HTMLElement>('play-island');
+
+if (island) start(island);
+if (player) awaitPress(player);
+// Until here the style sheet kept the room of what has now been shown.
+document.documentElement.setAttribute('data-revealed', '');
+// The link to a lesson takes this page along, as it is when the link is followed.
+document.querySelector('a[data-lesson]')?.addEventListener('click', ({ currentTarget: link }) => {
+  if (link instanceof HTMLAnchorElement) {
+    const { pathname, search, hash } = location;
+    link.search = '';
+    link.hash = `add=${encodeURIComponent(pathname + search + hash)}`;
+  }
+});
+// An island that draws necks reads the choices itself and passes them on.
+if (!island?.dataset['instrument']) carryAlong();
+
+function start(one: HTMLElement): void {
+  reveal(one);
+  const { keys = '', instrument, anchors, wakes } = one.dataset;
+  const wake = (): void => void CODE[one.localName]?.();
+  const isChosen =
+    wakes !== undefined ||
+    keys.split(' ').some((key) => query.has(key)) ||
+    (instrument !== undefined && (choosesAnything(query) || recall().size > 0)) ||
+    (anchors !== undefined && location.hash !== '');
+  if (isChosen) wake();
+  one.addEventListener('change', () => one.setAttribute('data-touched', ''));
   for (const event of ['change', 'pointerover', 'focusin', 'toggle'])
-    island.querySelector('.chooser')?.addEventListener(event, wake, { once: true });
-} else {
-  carryAlong();
-}
-
-function wake(): void {
-  void import('./islands.ts');
+    (one.querySelector('.chooser') ?? one).addEventListener(event, wake, { once: true });
 }
 
 /** Shows what works with a script, and puts away what is for readers without. */
@@ -31,10 +62,13 @@ function reveal(inside: HTMLElement): void {
   if (typed) typed.hidden = true;
 }
 
-/** On pages that draw nothing, choices in the address are passed on to the links. */
+/** On pages that draw nothing, notes are named as chosen, and choices in the address are passed on to the links. */
 async function carryAlong(): Promise<void> {
-  const here = new URL(location.href);
-  if (!CHOICE_KEYS.some((key) => here.searchParams.has(key))) return;
+  const choices = readChoices(choosesAnything(query) ? query : recall());
+  if (choices.names !== 'english' || choices.accidentals !== 'signs') {
+    void import('./naming.ts').then(({ applyNaming }) => applyNaming(choices));
+  }
+  if (!choosesAnything(query) && playQuery(query).size === 0) return;
   const { carryLinks } = await import('./links.ts');
-  carryLinks(document, here.searchParams);
+  carryLinks(document, query);
 }

@@ -2,21 +2,35 @@
  * The chooser: what a reader may choose, as a form that also works without a script. Fields marked
  * `data-js` need one and stay hidden until it runs.
  */
-import { EVERYDAY_ROOTS, MOST_FRETS, ORDERS, REACH_RANGE_MM, type Root, STYLES } from '@stillroot/core';
+import type { InstrumentKind } from '@stillroot/catalog/plain';
+import { EVERYDAY_ROOTS, MOST_FRETS, type Root, STYLES } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
-import { CHOOSER, LABEL_NAMES, ORDER_NAMES, STYLE_NAMES } from '../words/interface.ts';
+import { pagePath } from '../facts/paths.ts';
+import { CHOICES, kindName } from '../words/choices.ts';
+import { CHOOSER, STYLE_NAMES } from '../words/interface.ts';
+import { instrumentName } from '../words/names.ts';
+import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
+import { type Choice, field, listed, number, scripted, select, typed } from './fields.ts';
 
-/** Something that can be picked from a list. */
-export interface Choice {
+export { type Choice, optionsHtml } from './fields.ts';
+
+/** A field for the name of a mode. */
+export interface ModeField {
+  readonly name: string;
+  readonly label: string;
   readonly value: string;
-  readonly text: string;
 }
+
+/** The id of the list of names that fields for modes offer. */
+export const MODE_NAMES = 'mode-names';
 
 /** What the chooser offers. */
 export interface ChooserView {
   /** The families and the root, where a round is chosen. */
   readonly round?: { readonly families: readonly Choice[]; readonly family: string; readonly root: Root };
+  /** Modes typed by name and the root they stand on, where scales are compared. */
+  readonly modes?: { readonly fields: readonly ModeField[]; readonly root: Root };
   /** Absent where the page is about one instrument. */
   readonly instruments?: readonly Choice[];
   /** The tunings of the instrument chosen at first. */
@@ -25,50 +39,58 @@ export interface ChooserView {
   readonly hasFingering: boolean;
 }
 
+/** The id of the line that says how a typed tuning was read. */
+export const READING_ID = 'reading-tuning';
+
 /** The value of the tuning list that opens the field for open strings. */
 export const TYPED = 'typed';
 
-/** The chooser as a form in HTML. */
-export function chooserHtml({ round, instruments, tunings, hasFingering }: ChooserView): string {
-  const roots = EVERYDAY_ROOTS.map(({ slug, name }) => ({ value: slug, text: signs(name) }));
+/** The chooser as a form in HTML; its folded part is filled in when a script runs. */
+export function chooserHtml({ round, modes, instruments, tunings, hasFingering }: ChooserView): string {
   const fields = [
     round && field('family', CHOOSER.family, select('family', round.families, round.family)),
-    round && field('root', CHOOSER.root, select('root', roots, round.root.slug)),
+    ...(modes?.fields.map(modeField) ?? []),
+    round && rootField(round.root),
+    modes && rootField(modes.root),
     instruments && field('instrument', CHOOSER.instrument, select('instrument', instruments)),
     scripted('tunings', CHOOSER.tuning, select('tunings', tunings, '', '')),
     field(
       'tuning',
       round ? CHOOSER.tuning : CHOOSER.openStrings,
-      typedTuning(),
-      round ? CHOOSER.tuningHint : CHOOSER.openStringsHint,
+      `${typed('tuning', true, '', READING_ID)}<span class="hint" id="${READING_ID}" role="status"></span>`,
+      round ? CHOOSER.tuningHint : CHOICES.tuningHint,
     ),
-    field('capo', CHOOSER.capo, number('capo', 0, MOST_FRETS - 1, '0')),
-  ];
-  const more = [
-    scripted(
-      'labels',
-      CHOOSER.labels,
-      select('labels', choices(hasFingering ? LABEL_NAMES : withoutFingers())),
-    ),
-    scripted('hand', CHOOSER.hand, select('hand', choices({ right: CHOOSER.right, left: CHOOSER.left }))),
-    ...(hasFingering ? fingeringFields() : []),
-    round && scripted('order', CHOOSER.order, select('order', listed(ORDERS, ORDER_NAMES))),
+    field('capo', CHOOSER.capo, number('capo', { from: 0, to: MOST_FRETS - 1, value: '0' })),
+    hasFingering && scripted('style', CHOOSER.style, select('style', listed(STYLES, STYLE_NAMES))),
   ];
   const submit = round ? `<button type="submit">${CHOOSER.show}</button>` : '';
   return (
-    `<form class="chooser-form" method="get" action="/rounds/"><div class="fields">${fields.filter(Boolean).join('')}${submit && `<div class="field">${submit}</div>`}</div>` +
-    `<details class="more" data-js hidden><summary>${hasFingering ? CHOOSER.more : CHOOSER.moreLabels}</summary><div class="fields">${more.filter(Boolean).join('')}</div></details></form>`
+    `<form class="chooser-form" method="get" action="${pagePath('/rounds/')}"><div class="fields">${fields.filter(Boolean).join('')}${submit && `<div class="field">${submit}</div>`}</div>` +
+    `<details class="more" data-js hidden><summary>${CHOICES.more}</summary></details></form>`
   );
 }
 
-/** The options of a list. */
-export function optionsHtml(choices: readonly Choice[], chosen = ''): string {
-  return choices
-    .map(
-      ({ value, text }) =>
-        `<option value="${escapeXml(value)}"${value === chosen ? ' selected' : ''}>${escapeXml(text)}</option>`,
-    )
-    .join('');
+/** A field for the name of a mode, with the names that a list of the page offers. */
+export function modeField({ name, label, value }: ModeField): string {
+  const input = `<input id="choose-${name}" name="${name}" type="text" list="${MODE_NAMES}" value="${escapeXml(value)}" maxlength="120" autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby="problem-${name}">`;
+  return field(name, label, input);
+}
+
+/** A field for one of the 17 everyday roots. */
+export function rootField(root: Root): string {
+  const roots = EVERYDAY_ROOTS.map(({ slug, name }) => ({ value: slug, text: signs(name) }));
+  return field('root', CHOOSER.root, select('root', roots, root.slug));
+}
+
+/** A list of instruments, group by group. */
+export function instrumentChoices(
+  instruments: readonly { readonly id: string; readonly name: string; readonly kind: InstrumentKind }[],
+): readonly Choice[] {
+  return instruments.map((instrument) => ({
+    value: instrument.id,
+    text: capitalised(instrumentName(instrument)),
+    group: capitalised(kindName(instrument.kind)),
+  }));
 }
 
 /** A list of tunings with the way to type one. */
@@ -79,53 +101,4 @@ export function tuningChoices(
     ...tunings.map(({ id, name }) => ({ value: id, text: signs(name) })),
     { value: TYPED, text: CHOOSER.typedTuning },
   ];
-}
-
-function fingeringFields(): readonly string[] {
-  return [
-    scripted('style', CHOOSER.style, select('style', listed(STYLES, STYLE_NAMES))),
-    scripted('fret', CHOOSER.fret, number('fret', 0, MOST_FRETS, '', CHOOSER.anywhere)),
-    scripted('reach', CHOOSER.reach, number('reach', REACH_RANGE_MM.from, REACH_RANGE_MM.to, '')),
-  ];
-}
-
-function withoutFingers() {
-  return { degrees: LABEL_NAMES.degrees, notes: LABEL_NAMES.notes };
-}
-
-function choices(names: Readonly<Record<string, string>>): readonly Choice[] {
-  return Object.entries(names).map(([value, text]) => ({ value, text }));
-}
-
-function listed<T extends string>(
-  values: readonly T[],
-  names: Readonly<Record<T, string>>,
-): readonly Choice[] {
-  return values.map((value) => ({ value, text: names[value] }));
-}
-
-function scripted(name: string, label: string, control: string): string {
-  return field(name, label, control).replace('class="field"', 'class="field" data-js hidden');
-}
-
-function field(name: string, label: string, control: string, hint = ''): string {
-  const hinted = hint === '' ? '' : `<span class="hint" id="hint-${name}">${hint}</span>`;
-  return (
-    `<div class="field" data-field="${name}"><label for="choose-${name}">${label}</label>${control}${hinted}` +
-    `<span class="problem" id="problem-${name}" role="status"></span></div>`
-  );
-}
-
-function select(name: string, options: readonly Choice[], chosen = '', sentAs = name): string {
-  const sent = sentAs === '' ? '' : ` name="${sentAs}"`;
-  return `<select id="choose-${name}"${sent} aria-describedby="problem-${name}">${optionsHtml(options, chosen)}</select>`;
-}
-
-function typedTuning(): string {
-  return '<input id="choose-tuning" name="tuning" type="text" maxlength="120" autocomplete="off" autocapitalize="off" spellcheck="false" aria-describedby="hint-tuning problem-tuning">';
-}
-
-function number(name: string, from: number, to: number, value: string, placeholder = ''): string {
-  const hint = placeholder === '' ? '' : ` placeholder="${placeholder}"`;
-  return `<input id="choose-${name}" name="${name}" type="number" inputmode="decimal" min="${from}" max="${to}" step="any" value="${value}"${hint} aria-describedby="problem-${name}">`;
 }

@@ -4,7 +4,8 @@
 import { EVERYDAY_ROOTS, type Mode, ROOTS_BY_PITCH_CLASS, type Root, type Scale } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { scalePath } from '../facts/paths.ts';
-import { signs } from '../words/signs.ts';
+import { scaleOn } from '../words/names.ts';
+import { hreflang } from './english.ts';
 
 /** A mode's name and its slug. */
 export interface ModeName {
@@ -18,7 +19,7 @@ export type NameOf = (mode: Mode) => ModeName;
 
 /** A scale's name with proper signs: `A Dorian ♯4`. */
 export function scaleName(root: Root, name: string): string {
-  return `${signs(root.name)} ${signs(name)}`;
+  return scaleOn(root.name, name);
 }
 
 /** The root among the 17 that have pages which sounds like this one. */
@@ -31,5 +32,6 @@ export function pageRoot(root: Root): Root {
 export function scaleLink({ mode, root }: Pick<Scale, 'mode' | 'root'>, nameOf: NameOf): string {
   const { slug, name } = nameOf(mode);
   const here = pageRoot(root);
-  return `<a href="${scalePath(slug, here)}">${escapeXml(scaleName(here, name))}</a>`;
+  const path = scalePath(slug, here);
+  return `<a href="${path}"${hreflang(path)}>${escapeXml(scaleName(here, name))}</a>`;
 }

@@ -1,17 +1,31 @@
 /**
  * A round as the page shows it: seven necks over one root, and before each the notes that moved.
  */
-import { degreeIn, type Mode, type Neck, type Round, type RoundMode } from '@stillroot/core';
+import {
+  degreeIn,
+  type Mode,
+  movedDegrees,
+  type Neck,
+  type Round,
+  type RoundMode,
+  type Scale,
+  spell,
+} from '@stillroot/core';
 import { drawFingering, escapeXml, type Labels } from '@stillroot/notation';
+import { baseModeOf } from '../facts/base-mode.ts';
+import type { Against } from '../islands/choices.ts';
+import { COSTS } from '../words/choices.ts';
 import { moveNotes, moveWords } from '../words/degrees.ts';
 import { FIGURES } from '../words/interface.ts';
-import { ordinalWord } from '../words/numbers.ts';
+import { areaWords, cautionWords, neckInWords } from '../words/necks.ts';
+import { modeAt } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
+import { inEnglish } from './english.ts';
 import { glyph } from './glyph.ts';
 import { keyHtml } from './key.ts';
 import { type NameOf, scaleLink, scaleName } from './names.ts';
 import { neckFigure } from './neck-figure.ts';
-import { areaWords, howToPlay, nearest, neckWords } from './playing.ts';
+import { howToPlay, nearest, neckWords } from './playing.ts';
 
 /** A round and how it is to be shown. */
 export interface RoundView {
@@ -22,6 +36,8 @@ export interface RoundView {
   readonly nameOf: NameOf;
   readonly labels: Labels;
   readonly leftHanded: boolean;
+  /** What the arrows are drawn against; the mode above where absent. */
+  readonly against?: Against;
   /** The level of the heading of each mode. */
   readonly headingLevel: 2 | 3;
 }
@@ -32,7 +48,7 @@ export function roundHtml(view: RoundView): string {
   const reachMm = Math.max(0, ...round.modes.map(({ fingering }) => fingering?.reachMm ?? 0));
   const place = round.area ? `${areaWords(round.area)}; ${FIGURES.opens} ${Math.round(reachMm)} mm` : '';
   const where = [`<b>${escapeXml(neckWords(neck))}</b>`, place].filter((part) => part !== '').join('. ');
-  const cautions = round.cautions.map((caution) => `<p>${escapeXml(caution)}</p>`).join('');
+  const cautions = round.cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`).join('');
   return (
     `<p class="where">${where}.</p>${howToPlay(round.reason)}${nearest(round.alternative)}` +
     `<ol class="round">${round.modes.map((_, at) => turn(view, at)).join('')}</ol>` +
@@ -47,32 +63,47 @@ function turn(view: RoundView, at: number): string {
   const degree = degreeIn(head, scale.mode);
   const heading = `<h${headingLevel}>${scaleLink(scale, nameOf)}</h${headingLevel}>`;
   return (
-    `<li class="turn">${moved(round.modes[at - 1], one)}` +
-    `<div class="turn-text"><p class="turn-degree">${ordinalWord(degree)} mode</p>${heading}` +
+    `<li class="turn">${moved(view, at)}` +
+    `<div class="turn-text"><p class="turn-degree">${modeAt(degree)}</p>${heading}` +
     `<p class="turn-formula">${signs(scale.mode.formula.join(' '))}</p>` +
     `<p class="turn-notes">${signs(scale.notes.join(' '))}</p></div>${picture(view, at)}</li>`
   );
 }
 
-function picture({ round, neck, nameOf, labels, leftHanded }: RoundView, at: number): string {
+function picture(view: RoundView, at: number): string {
+  const { round, neck, nameOf, labels, leftHanded } = view;
   const { scale, fingering, reason } = round.modes[at] as RoundMode;
   if (!fingering || !round.area)
-    return reason ? `<p class="reason">${FIGURES.leftOut} ${escapeXml(signs(reason))}.</p>` : '';
-  const before = round.modes[at - 1]?.scale;
+    return reason ? `<p class="reason">${FIGURES.leftOut} ${inEnglish(escapeXml(signs(reason)))}.</p>` : '';
+  const before = comparedWith(view, at);
   const title = `${scaleName(scale.root, nameOf(scale.mode).name)}, ${areaWords(round.area)}`;
   const drawing = drawFingering(neck, scale, fingering, title, {
     labels,
     area: round.area,
     ...(before && { before }),
   });
-  return neckFigure(drawing, { leftHanded, id: `turn${at + 1}`, isWhole: false });
+  const described = { ...drawing, description: neckInWords(drawing, scale, fingering) };
+  return neckFigure(described, { leftHanded, id: `turn${at + 1}`, isWhole: false });
 }
 
-function moved(before: RoundMode | undefined, { scale, moved: moves }: RoundMode): string {
+/** The scale that a mode's arrows are drawn against; undefined where it is compared with nothing. */
+function comparedWith({ round, against = 'above' }: RoundView, at: number): Scale | undefined {
+  const { scale } = round.modes[at] as RoundMode;
+  if (against === 'base') return spell(baseModeOf(scale.mode), scale.root);
+  if (at === 0) return undefined;
+  return round.modes[against === 'first' ? 0 : at - 1]?.scale;
+}
+
+function moved(view: RoundView, at: number): string {
+  const { round, nameOf, against = 'above' } = view;
+  const { scale } = round.modes[at] as RoundMode;
+  const before = comparedWith(view, at);
   if (!before) return '';
-  const items = moves.map(
+  const items = movedDegrees(before.mode.semitones, scale.mode.semitones).map(
     (move) =>
-      `<li>${glyph(move.degree, scale.mode.alterations[move.degree - 1] ?? 0)} <span>${moveWords(move)}: <b>${moveNotes(move, before.scale, scale)}</b></span></li>`,
+      `<li>${glyph(move.degree, scale.mode.alterations[move.degree - 1] ?? 0)} <span>${moveWords(move)}: <b>${moveNotes(move, before, scale)}</b></span></li>`,
   );
-  return `<ul class="moved" aria-label="${FIGURES.before}">${items.join('')}</ul>`;
+  const other = before.mode === scale.mode ? COSTS.ownBase : `${COSTS.against} ${scaleLink(before, nameOf)}`;
+  const named = against === 'above' ? '' : `<li class="against">${other}</li>`;
+  return `<ul class="moved" aria-label="${FIGURES.before}">${named}${items.join('')}</ul>`;
 }

@@ -1,13 +1,23 @@
 /**
  * A scale on a neck: the whole neck, and one fingering with its fingers.
  */
-import type { Fingering, FingeringAnswer, Neck, Scale } from '@stillroot/core';
+import type { AreaShift, Fingering, FingeringAnswer, Neck, Scale } from '@stillroot/core';
 import { drawFingering, drawFretboard, escapeXml, type Labels } from '@stillroot/notation';
+import {
+  answerWords,
+  beyondWords,
+  COSTS,
+  chainWords,
+  costWords,
+  positionWords,
+  shiftWords,
+} from '../words/choices.ts';
 import { FIGURES, STYLE_NAMES } from '../words/interface.ts';
+import { areaWords, cautionWords, neckInWords } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
 import { neckFigure } from './neck-figure.ts';
-import { areaWords, howToPlay, nearest, neckWords, signedPitch } from './playing.ts';
+import { howToPlay, nearest, neckWords, signedPitch } from './playing.ts';
 
 /** A scale on a neck and how it is to be shown. */
 export interface ScaleView {
@@ -19,6 +29,10 @@ export interface ScaleView {
   readonly leftHanded: boolean;
   /** Absent where only the whole neck is shown. */
   readonly answer?: FingeringAnswer;
+  /** Which of its fingerings, from 1; absent on a page that was built, which has only the best. */
+  readonly at?: number;
+  /** The level of the heading above the fingering; 3 where absent. */
+  readonly headingLevel?: 2 | 3;
 }
 
 /** The necks of a scale as HTML. */
@@ -30,32 +44,75 @@ export function scaleNecksHtml(view: ScaleView): string {
     `${name}, ${neckWords(neck)}`,
     labels === 'fingers' ? 'degrees' : labels,
   );
-  const figure = neckFigure(whole, { leftHanded, id: 'whole', isWhole: true });
+  const figure = neckFigure(
+    { ...whole, description: neckInWords(whole, scale) },
+    { leftHanded, id: 'whole', isWhole: true },
+  );
   const where = `<p class="where"><b>${escapeXml(neckWords(neck))}</b></p>`;
   return where + figure + (answer ? fingeringHtml(view, answer) : '');
 }
 
 function fingeringHtml(view: ScaleView, answer: FingeringAnswer): string {
-  const { neck, scale, name, labels, leftHanded } = view;
-  const [best] = answer.fingerings;
-  const heading = `<h3>${capitalised(STYLE_NAMES[answer.style])}</h3>`;
-  if (!best) {
-    const { alternative } = answer;
+  const level = view.headingLevel ?? 3;
+  const heading = `<h${level}>${capitalised(STYLE_NAMES[answer.style])}</h${level}>`;
+  const { fingerings, alternative, beyondReach = [] } = answer;
+  const cautions = answer.cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`);
+  const careful = `<div class="cautions">${cautions.join('')}</div>`;
+  if (fingerings.length === 0) {
     const instead = alternative && { style: alternative.style, fret: alternative.fingering.area.from };
-    return `${heading}${howToPlay(answer.reason)}${nearest(instead)}`;
+    const beyond = beyondReach.map((one) => `<li>${beyondWords(one)}</li>`).join('');
+    return `${heading}${howToPlay(answer.reason)}${beyond && `<ul class="reason">${beyond}</ul>`}${nearest(instead)}${careful}`;
   }
-  const drawing = drawFingering(neck, scale, best, `${name}, ${areaWords(best.area)}`, { labels });
-  const figure = neckFigure(drawing, { leftHanded, id: 'place', isWhole: false });
-  const cautions = answer.cautions.map((caution) => `<p>${escapeXml(caution)}</p>`);
+  if (answer.shifts) return `${heading}${chainHtml(view, fingerings, answer.shifts)}${careful}`;
+  const at = Math.min(view.at ?? 1, fingerings.length);
+  const shown = fingerings[at - 1] as Fingering;
   return (
-    `${heading}<div class="fingering">${figure}<div><p class="where">${handWords(best)}.</p>${fingerTable(neck, best)}</div></div>` +
-    `<div class="cautions">${cautions.join('')}</div>`
+    `${heading}<div class="fingering">${placeHtml(view, shown, 'place')}<div><p class="where">${handWords(shown)}.</p>` +
+    `${stepsHtml(view.at, fingerings.length)}${fingerTable(view.neck, shown)}</div></div>${careful}`
   );
 }
 
-function handWords({ area, reachMm, cost }: Fingering): string {
-  const hand = cost.travelMm === 0 ? FIGURES.stays : `${FIGURES.travels} ${Math.round(cost.travelMm)} mm`;
-  return `${areaWords(area)}; ${FIGURES.opens} ${Math.round(reachMm)} mm; ${hand}`;
+/** A fingering drawn in its area. */
+function placeHtml(
+  { neck, scale, name, labels, leftHanded }: ScaleView,
+  fingering: Fingering,
+  id: string,
+): string {
+  const { area } = fingering;
+  const drawing = drawFingering(neck, scale, fingering, `${name}, ${areaWords(area)}`, { labels });
+  const described = { ...drawing, description: neckInWords(drawing, scale, fingering) };
+  return neckFigure(described, { leftHanded, id, isWhole: false });
+}
+
+/** Across the neck: area by area, with the shifts between them in words. */
+function chainHtml(view: ScaleView, fingerings: readonly Fingering[], shifts: readonly AreaShift[]): string {
+  const areas = fingerings.map((fingering, at) => {
+    const shift = shifts[at];
+    const after = shift ? `<p class="shift">${shiftWords(shift)}</p>` : '';
+    return `<li>${placeHtml(view, fingering, at === 0 ? 'place' : `place${at + 1}`)}<p class="where">${handWords(fingering)}.</p>${after}</li>`;
+  });
+  return `<p class="where">${chainWords(fingerings.length)}</p><ol class="chain">${areas.join('')}</ol>`;
+}
+
+/** The way through the few best fingerings; a page that was built knows only the best of them. */
+function stepsHtml(at: number | undefined, count: number): string {
+  if (at === undefined) return `<p class="steps" data-js hidden>${choosing(2, COSTS.another)}</p>`;
+  const here = Math.min(at, count);
+  const steps = [
+    answerWords(here, count),
+    ...(at > count ? [COSTS.noMore] : []),
+    ...(here > 1 ? [choosing(here - 1, COSTS.previous)] : []),
+    ...(here < count ? [choosing(here + 1, COSTS.next)] : []),
+  ];
+  return `<p class="steps">${steps.join(' ')}</p>`;
+}
+
+function choosing(answer: number, text: string): string {
+  return `<a href="?answer=${answer}" data-choose rel="nofollow">${text}</a>`;
+}
+
+function handWords({ area, reachMm, cost, positions }: Fingering): string {
+  return `${areaWords(area)}, ${positionWords(positions)}; ${FIGURES.opens} ${Math.round(reachMm)} mm; ${costWords(cost)}`;
 }
 
 /** String by string, from string 1 as tablature has it: frets and fingers. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capitalised, counted, joined, numberWord, ordinal, ordinalWord } from './numbers.ts';
+import { capitalised, counted, joined, numberWord, ordinal, ordinalWord, withMinus } from './numbers.ts';
 
 test.each([
   [1, '1st'],
@@ -31,5 +31,10 @@ test('lists end with and', () => {
 
 test('nouns follow their count', () => {
   expect([counted(1, 'mode'), counted(7, 'mode')]).toEqual(['1 mode', '7 modes']);
+  expect([1, 66].map((count) => counted(count, 'family', 'families'))).toEqual(['1 family', '66 families']);
   expect(capitalised('harmonic minor')).toBe('Harmonic minor');
+});
+
+test('a minus is a minus, not a hyphen', () => {
+  expect([withMinus(-5), withMinus(0), withMinus(13)]).toEqual(['−5', '0', '13']);
 });

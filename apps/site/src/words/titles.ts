@@ -1,10 +1,4 @@
 /**
- * Titles that the server and the browser both write.
+ * Titles that the server and the browser both write, in the language of this build.
  */
-import type { Root } from '@stillroot/core';
-import { signs } from './signs.ts';
-
-/** `The round of harmonic minor from A` */
-export function roundTitle(familyName: string, root: Root): string {
-  return `The round of ${signs(familyName)} from ${signs(root.name)}`;
-}
+export * from '#words/titles.ts';

@@ -1,0 +1,137 @@
+/**
+ * The pages of a lesson: what each is called, what was chosen on it, and how other sites show it.
+ */
+import { parseRoot } from '@stillroot/core';
+import { pagePath } from '../facts/paths.ts';
+import { neckWords } from '../markup/playing.ts';
+import { NAMING_NAMES } from '../words/choices.ts';
+import { CHOOSER, NAVIGATION, ORDER_NAMES, STYLE_NAMES } from '../words/interface.ts';
+import { instrumentName, modeName, scaleOn } from '../words/names.ts';
+import { styleFrom } from '../words/necks.ts';
+import { capitalised } from '../words/numbers.ts';
+import { roundTitle } from '../words/titles.ts';
+import type { Known } from './catalogue.ts';
+import { choosesAnything, readChoices } from './choices.ts';
+import { neckFrom } from './neck-from.ts';
+
+/** A page as a lesson lists it. */
+export interface ListedPage {
+  readonly path: string;
+  readonly title: string;
+  /** What was chosen, in words; empty where nothing on the page depends on it. */
+  readonly choices: string;
+  /** The address of its picture for other sites, where it has one. */
+  readonly embed: string | undefined;
+}
+
+/**
+ * A page with its instrument named, so that it opens alike for a reader whose device remembers another one.
+ * Pages that draw no neck stay as they are.
+ */
+export function exactPage(path: string, { plain }: Known): string {
+  const address = new URL(path, location.origin);
+  const { room, first } = partsOf(address);
+  const draws = ['', 'rounds', 'modes', 'compare', 'instruments'].includes(room);
+  const isList = room !== '' && room !== 'compare' && first === undefined;
+  if (!draws || isList || choosesAnything(address.searchParams)) return path;
+  const own = room === 'instruments' ? first : plain.instruments[0]?.id;
+  if (own !== undefined) address.searchParams.set('instrument', own);
+  return address.pathname + address.search + address.hash;
+}
+
+/** A page in words; undefined where there is no such page. */
+export function listedPage(path: string, known: Known): ListedPage | undefined {
+  const address = new URL(path, location.origin);
+  const title = titleOf(address, known);
+  if (title === undefined) return undefined;
+  return { path, title, choices: choicesOf(address, known), embed: embedOf(address) };
+}
+
+function partsOf({ pathname }: URL): { room: string; first: string | undefined; second: string | undefined } {
+  const parts = pathname.split('/').filter((part) => part !== '');
+  const [room = '', first, second] = /^[a-z]{2}$/.test(parts[0] ?? '') ? parts.slice(1) : parts;
+  return { room, first, second };
+}
+
+function titleOf(address: URL, { plain, instruments }: Known): string | undefined {
+  const { room, first, second } = partsOf(address);
+  const { searchParams } = address;
+  const familyOf = (slug: string | null | undefined) => plain.families.find((one) => one.slug === slug);
+  const rootOf = (slug: string | null | undefined) => {
+    const root = parseRoot(slug ?? '');
+    return root.ok ? root.value : undefined;
+  };
+  if (room === '') {
+    const family = familyOf(searchParams.get('family') ?? 'harmonic-minor');
+    const root = rootOf(searchParams.get('root') ?? 'a');
+    return family && root && roundTitle(family.name, root);
+  }
+  if (first === undefined) return Object.entries(NAVIGATION).find(([name]) => name === room)?.[1];
+  const root = rootOf(second);
+  if (second !== undefined && !root) return undefined;
+  switch (room) {
+    case 'rounds': {
+      const family = familyOf(first);
+      return family && root && roundTitle(family.name, root);
+    }
+    case 'modes': {
+      const mode = plain.modes.find(({ slug }) => slug === first);
+      return mode && (root ? scaleOn(root.name, mode.name) : modeName(mode.name));
+    }
+    case 'families': {
+      const family = familyOf(first);
+      return family && capitalised(modeName(family.name));
+    }
+    case 'instruments': {
+      const instrument = instruments.find(({ id }) => id === first);
+      return instrument && capitalised(instrumentName(instrument));
+    }
+    default:
+      return capitalised(first.replaceAll('-', ' '));
+  }
+}
+
+function choicesOf(address: URL, { instruments }: Known): string {
+  const { room, first } = partsOf(address);
+  if (!choosesAnything(address.searchParams)) return '';
+  const choices = readChoices(address.searchParams);
+  const usual = (room === 'instruments' ? first : undefined) ?? instruments[0]?.id ?? '';
+  const { neck } = neckFrom(choices, instruments, usual);
+  const { style, fret, order, hand, names } = choices;
+  return [
+    neckWords(neck),
+    ...(fret === undefined
+      ? style === 'position'
+        ? []
+        : [STYLE_NAMES[style]]
+      : [styleFrom(STYLE_NAMES[style], fret)]),
+    ...(order === 'parent' ? [] : [ORDER_NAMES[order]]),
+    ...(hand === 'left' ? [CHOOSER.left] : []),
+    ...(names === 'english' ? [] : [NAMING_NAMES[names]]),
+  ].join('; ');
+}
+
+/** Where the picture of a round or a scale stands by itself. */
+function embedOf(address: URL): string | undefined {
+  const { room, first, second } = partsOf(address);
+  const query = new URLSearchParams(address.search);
+  if (room === 'rounds' || room === '') {
+    const own = {
+      family: first ?? query.get('family') ?? 'harmonic-minor',
+      root: second ?? query.get('root') ?? 'a',
+    };
+    return embedPath('round', own, query);
+  }
+  return room === 'modes' && first && second
+    ? embedPath('scale', { mode: first, root: second }, query)
+    : undefined;
+}
+
+function embedPath(
+  kind: 'round' | 'scale',
+  own: Readonly<Record<string, string>>,
+  query: URLSearchParams,
+): string {
+  const rest = [...query].filter(([key]) => !(key in own));
+  return `${pagePath(`/embed/${kind}/`)}?${new URLSearchParams([...Object.entries(own), ...rest])}`;
+}

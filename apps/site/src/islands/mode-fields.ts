@@ -1,0 +1,40 @@
+/**
+ * Fields in which modes are typed by name: the names they offer, and what is meant by what stands in them.
+ */
+import { fail, type Mode, type Problem } from '@stillroot/core';
+import { escapeXml } from '@stillroot/notation';
+import { MODE_NAMES } from '../markup/chooser.ts';
+import type { NameOf } from '../markup/names.ts';
+import { modeMeant, type SearchIndex } from '../search/find.ts';
+import { modeName } from '../words/names.ts';
+
+/** A mode read from a field, or why there is none. */
+export interface ReadMode {
+  readonly mode: Mode | undefined;
+  readonly problem: Problem | undefined;
+}
+
+/** Names of modes from the index of the search. */
+export function namesFrom({ file }: SearchIndex): NameOf {
+  return (mode) => {
+    const [, slug = '', name = ''] = file.modes[mode.index] ?? [];
+    return { slug, name };
+  };
+}
+
+/** The mode that a text means; an empty text means none, and that is no problem. */
+export function readMode(field: string, text: string, index: SearchIndex, expected: string): ReadMode {
+  if (text.trim() === '') return { mode: undefined, problem: undefined };
+  const mode = modeMeant(text.trim(), index);
+  const failed = fail(field, text, expected);
+  return mode || failed.ok ? { mode, problem: undefined } : { mode: undefined, problem: failed.problem };
+}
+
+/** Puts the list of names into a form, the best known modes first, once. */
+export function offerModes(form: HTMLElement, { file }: SearchIndex): void {
+  if (form.querySelector(`#${MODE_NAMES}`)) return;
+  const names = file.modes
+    .toSorted(([a], [b]) => b - a)
+    .map(([, , name]) => `<option value="${escapeXml(modeName(name))}"></option>`);
+  form.insertAdjacentHTML('beforeend', `<datalist id="${MODE_NAMES}">${names.join('')}</datalist>`);
+}

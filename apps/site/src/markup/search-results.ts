@@ -1,0 +1,84 @@
+/**
+ * What a search found, as lists of links.
+ */
+import type { Scale } from '@stillroot/core';
+import { escapeXml } from '@stillroot/notation';
+import { familyPath, instrumentPath, modePath, scalePath } from '../facts/paths.ts';
+import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
+import type { StoredFamily } from '../search/search-file.ts';
+import { instrumentName, modeName } from '../words/names.ts';
+import { capitalised, counted } from '../words/numbers.ts';
+import { SEARCH } from '../words/search.ts';
+import { found as foundWords } from '../words/sentences.ts';
+import { signs } from '../words/signs.ts';
+import { hreflang } from './english.ts';
+import { pageRoot, scaleName } from './names.ts';
+
+/** The most of each kind that are listed. */
+const MOST_MODES = 42;
+const MOST_OTHERS = 12;
+
+/** The lists in HTML, those of what was found only. */
+export function searchResultsHtml(result: SearchResult, index: SearchIndex): string {
+  const { asked, modes, families, instruments } = result;
+  const heading = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
+  const lists = [
+    list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index)),
+    list(SEARCH.families, families, MOST_OTHERS, familyItem),
+    list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem),
+  ].join('');
+  return lists === '' ? `<p>${SEARCH.nothing} ${SEARCH.nothingLead}</p>` : lists;
+}
+
+/** What was found, in one line: `7 scales found`. */
+export function searchSummary({ asked, modes, families, instruments }: SearchResult): string {
+  const isScales = asked.for === 'notes' || asked.root !== undefined;
+  const counts = [
+    [modes.length, isScales ? SEARCH.scale : SEARCH.mode],
+    [families.length, SEARCH.family],
+    [instruments.length, SEARCH.instrument],
+  ] as const;
+  const found = counts
+    .filter(([count]) => count > 0)
+    .map(([count, nouns]) => counted(count, nouns[0], nouns[1]));
+  return found.length > 0 ? foundWords(found.join(', ')) : SEARCH.nothing;
+}
+
+function list<T>(heading: string, hits: readonly T[], most: number, item: (hit: T) => string): string {
+  if (hits.length === 0) return '';
+  const count =
+    hits.length > most ? `${SEARCH.firstOf} ${most} ${SEARCH.of} ${hits.length}` : String(hits.length);
+  const items = hits.slice(0, most).map((hit) => `<li>${item(hit)}</li>`);
+  return `<section><h2>${heading} <span class="note">${count}</span></h2><ul class="plain-list columns">${items.join('')}</ul></section>`;
+}
+
+function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchIndex): string {
+  const [, slug = '', name = ''] = file.modes[mode.index] ?? [];
+  const path = scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug);
+  const title = scale ? scaleName(scale.root, name) : modeName(name);
+  const other =
+    alias && signs(alias) !== modeName(name)
+      ? ` <span>${SEARCH.alsoCalled} ${escapeXml(signs(alias))}</span>`
+      : '';
+  const lacking = missing > 0 ? ` <span>${SEARCH.lacks} ${missing} ${SEARCH.ofTheNotes}</span>` : '';
+  return `${link(path, title)}${other}${lacking}<br><span class="degrees">${scale ? notesOf(scale) : signs(mode.formula.join(' '))}</span>`;
+}
+
+function notesOf({ readable }: Scale): string {
+  return signs(readable.join(' '));
+}
+
+function familyItem([, slug, name]: StoredFamily): string {
+  return `${link(familyPath(slug), capitalised(modeName(name)))}<br><span>${SEARCH.familyOf}</span>`;
+}
+
+function instrumentItem({ instrument: [id, [name = '']], tuning }: InstrumentHit): string {
+  if (!tuning) return link(instrumentPath(id), capitalised(instrumentName({ id, name })));
+  const [tuningId, tuningName, strings] = tuning;
+  const path = `${instrumentPath(id)}?tuning=${encodeURIComponent(tuningId)}`;
+  return `${link(path, signs(tuningName))} <span>${SEARCH.tuningOf} ${escapeXml(instrumentName({ id, name }))}</span><br><span class="degrees">${signs(strings)}</span>`;
+}
+
+function link(path: string, text: string): string {
+  return `<a href="${escapeXml(path)}"${hreflang(path)}>${escapeXml(text)}</a>`;
+}

@@ -1,0 +1,120 @@
+import { gzipSync } from 'node:zlib';
+import { CATALOGUE, findMode } from '@stillroot/catalog';
+import { EVERYDAY_ROOTS, pitchClassesOf, spell, UNIVERSE } from '@stillroot/core';
+import { describe, expect, test } from 'vitest';
+import { searchFile } from '../facts/search-index.ts';
+import { modeMeant, readyIndex, type SearchResult, search } from './find.ts';
+
+const file = searchFile();
+const index = readyIndex(file);
+const nameOf = ({ modes }: SearchResult): string | undefined => {
+  const [first] = modes;
+  return first && file.modes[first.mode.index]?.[2];
+};
+
+test('the stored index is small enough to be fetched at the first letter', () => {
+  expect(gzipSync(JSON.stringify(file)).length).toBeLessThan(16_000);
+});
+
+describe('by name', () => {
+  test('every mode is found first by the name it displays, by its slug and by its steps', () => {
+    for (const { mode, name, slug } of CATALOGUE.modes) {
+      expect(search(name, index).modes[0]?.mode.id, name).toBe(mode.id);
+      expect(modeMeant(slug, index)?.id, slug).toBe(mode.id);
+      expect(modeMeant(mode.id, index)?.id).toBe(mode.id);
+    }
+  });
+
+  test('every alias finds its mode, and says by which name', () => {
+    for (const { mode, aliases } of CATALOGUE.modes)
+      for (const alias of aliases) {
+        const hit = search(alias, index).modes.find((one) => one.mode === mode);
+        expect(hit, alias).toBeDefined();
+      }
+    expect(search('acoustic', index).modes[0]?.alias).toBe('acoustic');
+  });
+
+  test('every family and every instrument is found by its name', () => {
+    for (const { slug, name } of CATALOGUE.families)
+      expect(search(name, index).families.map(([, found]) => found)).toContain(slug);
+    for (const { id, name } of CATALOGUE.instruments)
+      expect(search(name, index).instruments[0]?.instrument[0], name).toBe(id);
+  });
+
+  test.each([
+    ['phrigian dominent', 'Phrygian dominant'],
+    ['dorain', 'Dorian'],
+    ['dominant phrygian', 'Phrygian dominant'],
+    ['superlocrian', 'altered'],
+    ['mixolidian', 'Mixolydian'],
+    ['frigian', 'Phrygian'],
+    ['dorian sharp 4', 'Dorian #4'],
+    ['lydian dom', 'Lydian dominant'],
+    ['half diminished', 'Locrian nat2'],
+  ])('%s finds %s', (text, name) => {
+    expect(nameOf(search(text, index))).toBe(name);
+  });
+
+  test('a degree is no slip of another', () => {
+    expect(search('dorian b4', index).modes.map(({ mode }) => mode.id)).not.toContain(
+      findMode('Dorian #4')?.mode.id,
+    );
+  });
+
+  test('a tuning is found with its instrument, by name and by its strings', () => {
+    const [dropD] = search('bass drop d', index).instruments;
+    expect([dropD?.instrument[0], dropD?.tuning?.[0]]).toEqual(['bass-4', 'drop-d']);
+    expect(search('DADGAD', index).instruments[0]?.tuning?.[0]).toBe('dadgad');
+  });
+
+  test.each(['', '   ', 'constructor', 'hasOwnProperty', 'qqqqqqq', '\u0000', '<script>'])(
+    '%j finds nothing and harms nothing',
+    (text) => {
+      const { modes, families, instruments } = search(text, index);
+      expect([modes, families, instruments]).toEqual([[], [], []]);
+    },
+  );
+});
+
+describe('by notes', () => {
+  test('the seven notes of any scale find it first, and its six relatives', () => {
+    for (const mode of UNIVERSE.modes.filter(({ index: at }) => at % 5 === 3)) {
+      for (const root of EVERYDAY_ROOTS.filter((_, at) => at % 8 === mode.index % 8)) {
+        const { readable } = spell(mode, root);
+        const { modes } = search(readable.join(' '), index);
+        expect(modes).toHaveLength(7);
+        expect([modes[0]?.mode.id, modes[0]?.scale?.root.name]).toEqual([mode.id, root.name]);
+      }
+    }
+  });
+
+  test('a few notes find every scale that holds them, the best known on the first note first', () => {
+    const { modes } = search('C E G Bb', index);
+    expect(nameOf(search('C E G Bb', index))).toBe('Mixolydian');
+    for (const { scale } of modes)
+      expect(scale && pitchClassesOf(scale)).toEqual(expect.arrayContaining([0, 4, 7, 10]));
+  });
+
+  test('notes that no scale holds together find those that lack the fewest', () => {
+    const { modes } = search('C C# D D# E F F# G', index);
+    expect(new Set(modes.map(({ missing }) => missing))).toEqual(new Set([1]));
+  });
+});
+
+describe('by formula and by steps', () => {
+  test('every formula finds its mode alone', () => {
+    for (const { mode } of CATALOGUE.modes)
+      expect(search(mode.formula.join(' '), index).modes.map((hit) => hit.mode.id)).toEqual([mode.id]);
+  });
+
+  test('degrees find every mode that has them, and first those that write them so', () => {
+    const { modes } = search('#4 b7', index);
+    expect(nameOf(search('#4 b7', index))).toBe('Lydian dominant');
+    for (const { mode } of modes) expect(mode.semitones).toEqual(expect.arrayContaining([6, 10]));
+    expect(modes).toHaveLength(UNIVERSE.modes.filter(({ set }) => set & (1 << 6) && set & (1 << 10)).length);
+  });
+
+  test('with a root, the scale stands on it', () => {
+    expect(search('1312122 in F#', index).modes[0]?.scale?.notes.join(' ')).toBe('F# G A# B C# D E');
+  });
+});

@@ -1,0 +1,164 @@
+/**
+ * The search: from what was typed to what is found, all in the browser.
+ */
+import {
+  invariant,
+  type Mode,
+  type NoteName,
+  type Root,
+  type Scale,
+  scalesHolding,
+  spell,
+  UNIVERSE,
+} from '@stillroot/core';
+import { type Asked, type AskedDegree, askedBy } from './asked.ts';
+import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
+import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
+import { wordsOf } from './words-of.ts';
+
+/** The index, made ready. */
+export interface SearchIndex {
+  readonly file: SearchFile;
+  readonly modes: readonly Named<Mode>[];
+  readonly families: readonly Named<StoredFamily>[];
+  readonly instruments: readonly Named<InstrumentHit>[];
+}
+
+/** An instrument, or one of its tunings. */
+export interface InstrumentHit {
+  readonly instrument: StoredInstrument;
+  readonly tuning: StoredTuning | undefined;
+}
+
+/** A mode that was found, perhaps on a root. */
+export interface ModeHit {
+  readonly mode: Mode;
+  readonly scale: Scale | undefined;
+  /** The name by which it was found, where that is not the displayed one. */
+  readonly alias: string | undefined;
+  /** Notes or degrees that were asked for and are not in it. */
+  readonly missing: number;
+}
+
+/** Everything that was found, each list best first. */
+export interface SearchResult {
+  readonly asked: Asked;
+  readonly modes: readonly ModeHit[];
+  readonly families: readonly StoredFamily[];
+  readonly instruments: readonly InstrumentHit[];
+}
+
+/** Open strings are these very notes, not others that begin alike. */
+const SLIGHTLY_OFF = 0.5;
+
+/** Makes a stored index ready. */
+export function readyIndex(file: SearchFile): SearchIndex {
+  return {
+    file,
+    modes: file.modes.map(([preference, slug, ...names], at) => {
+      const mode = UNIVERSE.modes[at];
+      invariant(mode !== undefined, `mode ${slug} is in the universe`);
+      return named(mode, names, preference);
+    }),
+    families: file.families.map((family) => named(family, family.slice(2).map(String))),
+    instruments: file.instruments.flatMap((instrument) => {
+      const [, names, tunings] = instrument;
+      const [name = ''] = names;
+      return [
+        named<InstrumentHit>({ instrument, tuning: undefined }, names, 1),
+        ...tunings.map((tuning) =>
+          named<InstrumentHit>({ instrument, tuning }, [`${tuning[1]} ${name}`, tuning[2]]),
+        ),
+      ];
+    }),
+  };
+}
+
+/** How well known a mode is: 2 for the everyday families, 1 for others with a trade name, 0 for the rest. */
+export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
+  return file.modes[mode.index]?.[0] ?? 0;
+}
+
+/** Finds what a text asks for. */
+export function search(text: string, index: SearchIndex): SearchResult {
+  const asked = askedBy(text);
+  const nothing = { asked, modes: [], families: [], instruments: [] };
+  if (asked.for === 'name') return byName(text, asked.words, asked, index);
+  if (asked.for === 'notes') {
+    const tunings = findByName([wordsOf(text).join('')], index.instruments)
+      .filter(({ off }) => off < SLIGHTLY_OFF)
+      .map(({ value }) => value);
+    return { ...nothing, modes: holding(asked.notes, index), instruments: tunings };
+  }
+  const modes = asked.for === 'steps' ? [modeOfSteps(asked.steps)] : havingDegrees(asked.degrees, index);
+  return { ...nothing, modes: modes.map((mode) => hitOf(mode, asked.root)) };
+}
+
+/**
+ * The one mode that a text means, by slug, steps, formula or name.
+ * @returns undefined where it means none
+ */
+export function modeMeant(text: string, index: SearchIndex): Mode | undefined {
+  const at = index.file.modes.findIndex(([, slug]) => slug === text);
+  return at >= 0 ? UNIVERSE.modes[at] : search(text, index).modes[0]?.mode;
+}
+
+function byName(text: string, words: readonly string[], asked: Asked, index: SearchIndex): SearchResult {
+  // What could be a root may be a part of an instrument's name: `low B`.
+  const all = wordsOf(text);
+  for (const looseness of [0, 1] satisfies Looseness[]) {
+    const result = {
+      asked,
+      modes: findByName(words, index.modes, looseness).map((found) => nameHit(found, asked.root, index)),
+      families: findByName(words, index.families, looseness).map(({ value }) => value),
+      instruments: findByName(all, index.instruments, looseness).map(({ value }) => value),
+    };
+    if (result.modes.length + result.families.length + result.instruments.length > 0) return result;
+  }
+  return { asked, modes: [], families: [], instruments: [] };
+}
+
+function nameHit({ value, name }: Found<Mode>, root: Root | undefined, { file }: SearchIndex): ModeHit {
+  return { ...hitOf(value, root), alias: name === file.modes[value.index]?.[2] ? undefined : name };
+}
+
+function hitOf(mode: Mode, root: Root | undefined): ModeHit {
+  return { mode, scale: root && spell(mode, root), alias: undefined, missing: 0 };
+}
+
+function holding(notes: readonly NoteName[], index: SearchIndex): readonly ModeHit[] {
+  const welcome = (mode: Mode): number => preferenceOf(index, mode) * 10 - mode.base.moved.length;
+  return scalesHolding(notes, welcome).map(({ scale, missing }) => ({
+    mode: scale.mode,
+    scale,
+    alias: undefined,
+    missing: missing.length,
+  }));
+}
+
+function modeOfSteps(steps: readonly number[]): Mode {
+  const mode = UNIVERSE.modesById.get(steps.join(''));
+  invariant(mode !== undefined, 'seven steps that sum to twelve make a mode');
+  return mode;
+}
+
+/**
+ * Modes that sound all the degrees; those that also write them so come first, then the better known, then
+ * those with the fewest other degrees altered.
+ */
+function havingDegrees(degrees: readonly AskedDegree[], index: SearchIndex): readonly Mode[] {
+  const written = ({ semitones }: Mode): number =>
+    degrees.filter(({ degree, semitones: asked }) => degree && semitones[degree - 1] === asked).length;
+  return UNIVERSE.modes
+    .filter(({ semitones }) => degrees.every(({ semitones: asked }) => semitones.includes(asked)))
+    .toSorted(
+      (a, b) =>
+        written(b) - written(a) ||
+        preferenceOf(index, b) - preferenceOf(index, a) ||
+        alteredIn(a) - alteredIn(b),
+    );
+}
+
+function alteredIn({ alterations }: Mode): number {
+  return alterations.filter((alteration) => alteration !== 0).length;
+}

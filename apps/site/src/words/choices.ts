@@ -1,0 +1,4 @@
+/**
+ * The texts of the choices, in the language of this build.
+ */
+export * from '#words/choices.ts';

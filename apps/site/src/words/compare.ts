@@ -1,0 +1,4 @@
+/**
+ * The texts of comparisons, in the language of this build.
+ */
+export * from '#words/compare.ts';

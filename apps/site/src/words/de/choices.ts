@@ -1,0 +1,167 @@
+/**
+ * Die Texte zu dem, was sich wählen lässt, und dazu, wie ein Fingersatz beschrieben wird. German.
+ */
+import type * as English from '../en/choices.ts';
+import type { SameShape } from '../languages.ts';
+import { counted, joined } from './numbers.ts';
+
+export const CHOICES: SameShape<typeof English.CHOICES> = {
+  onTheNeck: 'Am Griffbrett',
+  theHand: 'Hand und Fingersatz',
+  theView: 'Auf der Seite',
+  more: 'Kapodaster-Saiten, Bünde, Hand, Beschriftung, Tonnamen und mehr',
+  transpose: 'Höher oder tiefer gestimmt, Halbtöne',
+  capoStrings: 'Kapodaster auf Saiten',
+  capoStringsHint: 'Zum Beispiel 1-3; alle, wenn leer.',
+  frets: 'Zahl der Bünde',
+  scaleLength: 'Mensur in mm',
+  scaleLengthHint: 'Eine, oder tiefste und höchste Saite: 686-648.',
+  own: 'die eigene',
+  all: 'alle',
+  handSize: 'Größe der Hand',
+  open: 'Leere Saiten',
+  sharing: 'Die sieben teilen',
+  compare: 'Pfeile von',
+  names: 'Namen der Töne',
+  accidentals: 'Vorzeichen',
+  tuningHint: 'Zum Beispiel B1-E2-A2-D3-G3-B3-E4, E A d g b e′ oder DADGAD; B ist das deutsche H.',
+  capoFrets: 'Dieses Griffbrett hat die Bünde',
+  notWhole: 'eine ganze Zahl von Halbtönen',
+  notStrings: 'Nummern von Saiten wie 1,2,3 oder 1-3',
+  notLength: 'eine Länge in Millimetern wie 648, oder zwei wie 686-648',
+  notNumber: 'eine Zahl',
+  oneOf: 'eines von',
+};
+
+export const OPEN_NAMES: SameShape<typeof English.OPEN_NAMES> = {
+  'near-the-nut': 'wo die Hand nahe am Sattel ist',
+  anywhere: 'überall',
+  never: 'nie',
+};
+
+export const SHARING_NAMES: SameShape<typeof English.SHARING_NAMES> = {
+  'one-area': 'eine Lage',
+  'own-areas': 'eigene Lagen, so nah wie möglich',
+};
+
+export const COMPARE_NAMES: SameShape<typeof English.COMPARE_NAMES> = {
+  above: 'dem Modus darüber',
+  base: 'dem Kirchenmodus, von dem jeder gelesen wird',
+  first: 'dem ersten Modus',
+};
+
+export const NAMING_NAMES: SameShape<typeof English.NAMING_NAMES> = {
+  english: 'Englisch: F♯ B♭ B',
+  german: 'Deutsch: Fis B H',
+  romance: 'Romanisch: fa♯ si♭ si',
+  dutch: 'Niederländisch: Fis Bes B',
+  scandinavian: 'Skandinavisch: Fiss B H',
+  numbers: 'Zahlen: 6 10 11, C ist 0',
+};
+
+export const ACCIDENTAL_NAMES: SameShape<typeof English.ACCIDENTAL_NAMES> = {
+  signs: 'Zeichen: ♯ ♭',
+  ascii: 'einfacher Text: # b',
+};
+
+const SIZES = { small: 'klein', medium: 'mittel', large: 'groß' } as const;
+
+export const handSizeName: typeof English.handSizeName = (size, reachMm) =>
+  `${SIZES[size]}, reicht ${reachMm} mm`;
+
+export const READING: SameShape<typeof English.READING> = {
+  readAs: 'Gelesen als',
+  guessed: 'Oktaven vermutet',
+  helmholtz: 'in Helmholtz-Schreibweise',
+  alsoOf: 'Auch die leeren Saiten von:',
+  isNamed: 'Bekannt als',
+  couldMean: 'Es könnte auch heißen',
+};
+
+export const COSTS: SameShape<typeof English.COSTS> = {
+  another: 'Eine andere Art, es zu spielen',
+  next: 'Nächste',
+  previous: 'Vorige',
+  noMore: 'Mehr gibt es nicht.',
+  against: 'Gegenüber',
+  ownBase: 'Er wird von sich selbst gelesen.',
+};
+
+export const answerWords: typeof English.answerWords = (at, count) =>
+  `Art ${at} von ${count}, die beste zuerst.`;
+
+export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchMm, stringChanges }) => {
+  const travel =
+    shifts === 0
+      ? 'die Hand bleibt liegen'
+      : `die Hand wandert ${lengthWords(travelMm)} in ${counted(shifts, 'Lagenwechsel')}`;
+  const stretch =
+    stretchMm === 0
+      ? 'kein Finger streckt sich'
+      : `die Finger strecken sich insgesamt ${lengthWords(stretchMm)} über ihre eigenen Bünde hinaus`;
+  const changes =
+    stringChanges === 0
+      ? 'kein unbequemer Saitenwechsel'
+      : counted(stringChanges, 'unbequemer Saitenwechsel', 'unbequeme Saitenwechsel');
+  return `${travel}; ${stretch}; ${changes}`;
+};
+
+export const positionWords: typeof English.positionWords = (positions) => {
+  const frets = positions.map(fretWords);
+  return positions.length === 1
+    ? `Finger 1 am Bund ${frets[0]}`
+    : `Finger 1 nacheinander an den Bünden ${frets.join(', ')}`;
+};
+
+export const chainWords: typeof English.chainWords = (count) =>
+  count === 1
+    ? 'Eine Lage umfasst jeden Bund, vom Sattel aufwärts.'
+    : `${count} Lagen umfassen jeden Bund, vom Sattel aufwärts.`;
+
+export const shiftWords: typeof English.shiftWords = ({ fromFret, toFret, distanceMm }) => {
+  if (fromFret === toFret) return `Kein Lagenwechsel: Finger 1 bleibt am Bund ${fretWords(fromFret)}.`;
+  const way = toFret > fromFret ? 'hinauf' : 'hinunter';
+  return `Lagenwechsel: Finger 1 von Bund ${fretWords(fromFret)} ${way} zu Bund ${fretWords(toFret)}, ${lengthWords(distanceMm)}.`;
+};
+
+export const beyondWords: typeof English.beyondWords = ({ string, frets, spanMm }) =>
+  `Saite ${string}: Die Bünde ${joined(frets.map(fretWords))} zugleich sind ${lengthWords(spanMm)} weit.`;
+
+export const readingWords: typeof English.readingWords = (names, notation, isGuessed) => {
+  const how = isGuessed ? `, ${READING.guessed}` : notation === 'helmholtz' ? ` ${READING.helmholtz}` : '';
+  return `${READING.readAs} ${names}${how}.`;
+};
+
+export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
+  from === 0 ? `leere Saiten bis Bund ${fretWords(to)}` : `Bünde ${fretWords(from)} bis ${fretWords(to)}`;
+
+export const fretWords: typeof English.fretWords = (fret) => String(fret).replace('.5', '½');
+
+/** A length to a tenth of a millimetre, with the comma that German has. */
+export const lengthWords: typeof English.lengthWords = (lengthMm) =>
+  `${String(Math.round(lengthMm * 10) / 10).replace('.', ',')} mm`;
+
+const KINDS: SameShape<Readonly<Record<Parameters<typeof English.kindName>[0], string>>> = {
+  guitar: 'Gitarren',
+  bass: 'Bässe',
+  ukulele: 'Ukulelen',
+  mandolin: 'Mandolinenfamilie',
+  'bouzouki-cittern': 'Bouzoukis und Cistern',
+  banjo: 'Banjos',
+  'latin-american': 'lateinamerikanische Instrumente',
+  bandurria: 'Bandurria-Familie',
+  'balalaika-domra': 'Balalaikas und Domras',
+  lute: 'Lauten und Vihuelas',
+  dulcimer: 'Dulcimer',
+  pipa: 'Pipas',
+};
+
+export const kindName: typeof English.kindName = (kind) => KINDS[kind];
+
+export const onStrings: typeof English.onStrings = (strings) =>
+  `auf ${strings.length === 1 ? 'Saite' : 'den Saiten'} ${joined(strings.map(String))}`;
+
+export const scaleLengthWords: typeof English.scaleLengthWords = (lengthsMm) =>
+  `Mensur ${lengthsMm.map((length) => String(Math.round(length * 10) / 10).replace('.', ',')).join(' bis ')} mm`;
+
+export const fretCountWords: typeof English.fretCountWords = (count) => counted(count, 'Bund', 'Bünde');

@@ -1,0 +1,6 @@
+/**
+ * The language of these texts.
+ */
+import type { LanguageCode } from '../languages.ts';
+
+export const LANGUAGE: LanguageCode = 'de';

@@ -1,0 +1,55 @@
+/**
+ * Die Texte der Suche. German.
+ */
+import type * as English from '../en/search.ts';
+import type { SameShape } from '../languages.ts';
+
+export const SEARCH: SameShape<typeof English.SEARCH> = {
+  title: 'Suche',
+  description:
+    'Finde einen Modus, eine Familie oder ein Instrument unter jedem seiner Namen, eine Skala nach ihren Tönen, ihrer Formel oder ihren Schritten.',
+  lead: 'Nach Name, Tönen, Formel oder Schritten. Tippfehler werden verziehen.',
+  field: 'Was suchst du?',
+  button: 'Suchen',
+  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton. B ist das deutsche H.',
+  listsTitle: 'Alles in Listen',
+  without:
+    'Die Suche braucht ein Skript. Ohne Skript steht alles, was sie findet, in diesen Listen, und dein Browser kann auf einer Seite suchen.',
+  listModes: 'Alle 462 Modi mit ihren Formeln',
+  listFamilies: 'Alle 66 Familien',
+  listInstruments: 'Alle Instrumente',
+  listMap: 'Die Karte: alle Modi in einem Bild und als Tabelle',
+
+  waysTitle: 'Was sich eingeben lässt',
+  wayHead: 'Eingabe',
+  meansHead: 'findet',
+  wayName: 'einen Namen, auch mit Fehlern oder nur begonnen',
+  wayAlias: 'einen anderen Namen',
+  wayRoot: 'einen Namen auf einem Grundton',
+  wayNotes: 'Töne, den wahrscheinlichen Grundton zuerst',
+  wayFewNotes: 'einige Töne, in jeder Skala, die sie enthält',
+  wayFormula: 'eine Formel',
+  wayDegrees: 'einige Stufen, in jedem Modus, der sie hat',
+  waySteps: 'Schritte in Halbtönen, oder als T und S, W und H',
+  wayInstrument: 'ein Instrument oder eine Stimmung',
+
+  mode: ['Modus', 'Modi'],
+  scale: ['Skala', 'Skalen'],
+  family: ['Familie', 'Familien'],
+  instrument: ['Instrument oder Stimmung', 'Instrumente und Stimmungen'],
+  modes: 'Modi',
+  scales: 'Skalen',
+  families: 'Familien',
+  instruments: 'Instrumente und Stimmungen',
+  nothing: 'Nichts gefunden.',
+  nothingLead: 'Vielleicht hilft eine andere Schreibweise oder eine der Möglichkeiten unten.',
+  firstOf: 'die ersten',
+  of: 'von',
+  alsoCalled: 'auch genannt',
+  familyOf: 'eine Familie von sieben Modi',
+  tuningOf: 'eine Stimmung für:',
+  lacks: 'ohne',
+  ofTheNotes: 'der Töne',
+  failed:
+    'Das Verzeichnis der Suche konnte nicht geladen werden. Die Listen unten enthalten alles; versuche es später noch einmal.',
+};

@@ -1,0 +1,25 @@
+/**
+ * Necks and fingerings in words. British English.
+ */
+import type { Fingering, FretRange, Scale } from '@stillroot/core';
+import type { NeckDrawing } from '@stillroot/notation';
+
+/** `Frets 4 to 8`, or `Open strings to fret 4`. */
+export function areaWords({ from, to }: FretRange): string {
+  return from === 0 ? `Open strings to fret ${to}` : `Frets ${from} to ${to}`;
+}
+
+/** `in position, from fret 5` */
+export function styleFrom(style: string, fret: number): string {
+  return `${style}, from ${fret === 0 ? 'the open strings' : `fret ${fret}`}`;
+}
+
+/** A drawing in words, for those who do not see it: as the notation package writes it. */
+export function neckInWords(drawing: NeckDrawing, _scale: Scale, _fingering?: Fingering): string {
+  return drawing.description;
+}
+
+/** A caution that goes with a fingering, as core writes it. */
+export function cautionWords(caution: string): string {
+  return caution;
+}

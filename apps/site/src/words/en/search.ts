@@ -1,0 +1,52 @@
+/**
+ * The texts of the search. British English.
+ */
+
+export const SEARCH = {
+  title: 'Search',
+  description:
+    'Find a mode, a family or an instrument by any of its names, a scale by its notes, its formula or its steps.',
+  lead: 'By name, by notes, by formula or by steps. Slips of typing are forgiven.',
+  field: 'What are you looking for?',
+  button: 'Search',
+  hint: 'A name, seven notes or fewer, degrees, or steps in semitones; with a root if you like.',
+  listsTitle: 'Everything in lists',
+  without:
+    'The search needs a script. Without one, all that it finds stands in these lists, and your browser can search within a page.',
+  listModes: 'All 462 modes, with their formulas',
+  listFamilies: 'All 66 families',
+  listInstruments: 'All instruments',
+  listMap: 'The map: all modes in one picture, and as a table',
+
+  waysTitle: 'What can be typed',
+  wayHead: 'Type',
+  meansHead: 'and find',
+  wayName: 'a name, also with slips or only begun',
+  wayAlias: 'another name',
+  wayRoot: 'a name on a root',
+  wayNotes: 'notes, the likely root first',
+  wayFewNotes: 'some notes, in every scale that holds them',
+  wayFormula: 'a formula',
+  wayDegrees: 'some degrees, in every mode that has them',
+  waySteps: 'steps in semitones, or as T and S, W and H',
+  wayInstrument: 'an instrument or a tuning',
+
+  mode: ['mode', 'modes'],
+  scale: ['scale', 'scales'],
+  family: ['family', 'families'],
+  instrument: ['instrument or tuning', 'instruments and tunings'],
+  modes: 'Modes',
+  scales: 'Scales',
+  families: 'Families',
+  instruments: 'Instruments and tunings',
+  nothing: 'Nothing was found.',
+  nothingLead: 'Another spelling may help, or one of the ways below.',
+  firstOf: 'the first',
+  of: 'of',
+  alsoCalled: 'also called',
+  familyOf: 'a family of seven modes',
+  tuningOf: 'a tuning of the',
+  lacks: 'lacks',
+  ofTheNotes: 'of the notes',
+  failed: 'The index of the search could not be fetched. The lists below hold everything; try again later.',
+} as const;

@@ -1,0 +1,55 @@
+/**
+ * Los textos de la búsqueda. Spanish.
+ */
+import type * as English from '../en/search.ts';
+import type { SameShape } from '../languages.ts';
+
+export const SEARCH: SameShape<typeof English.SEARCH> = {
+  title: 'Buscar',
+  description:
+    'Encuentra un modo, una familia o un instrumento por cualquiera de sus nombres, o una escala por sus notas, su fórmula o sus pasos.',
+  lead: 'Por nombre, por notas, por fórmula o por pasos. Los errores al escribir se perdonan.',
+  field: '¿Qué buscas?',
+  button: 'Buscar',
+  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica si quieres. Las notas, con letras: A es la.',
+  listsTitle: 'Todo en listas',
+  without:
+    'La búsqueda necesita un script. Sin él, todo lo que encuentra está en estas listas, y tu navegador puede buscar dentro de una página.',
+  listModes: 'Los 462 modos, con sus fórmulas',
+  listFamilies: 'Las 66 familias',
+  listInstruments: 'Todos los instrumentos',
+  listMap: 'El mapa: todos los modos en una imagen y en una tabla',
+
+  waysTitle: 'Qué se puede escribir',
+  wayHead: 'Escribe',
+  meansHead: 'y encuentra',
+  wayName: 'un nombre, también con errores o solo empezado',
+  wayAlias: 'otro nombre',
+  wayRoot: 'un nombre sobre una tónica',
+  wayNotes: 'notas, la tónica probable primero',
+  wayFewNotes: 'algunas notas, en cada escala que las contiene',
+  wayFormula: 'una fórmula',
+  wayDegrees: 'algunos grados, en cada modo que los tiene',
+  waySteps: 'pasos en semitonos, o como T y S, W y H',
+  wayInstrument: 'un instrumento o una afinación',
+
+  mode: ['modo', 'modos'],
+  scale: ['escala', 'escalas'],
+  family: ['familia', 'familias'],
+  instrument: ['instrumento o afinación', 'instrumentos y afinaciones'],
+  modes: 'Modos',
+  scales: 'Escalas',
+  families: 'Familias',
+  instruments: 'Instrumentos y afinaciones',
+  nothing: 'No se encontró nada.',
+  nothingLead: 'Quizá ayude otra grafía, o una de las maneras de abajo.',
+  firstOf: 'los primeros',
+  of: 'de',
+  alsoCalled: 'también llamado',
+  familyOf: 'una familia de siete modos',
+  tuningOf: 'una afinación de:',
+  lacks: 'sin',
+  ofTheNotes: 'de las notas',
+  failed:
+    'No se pudo cargar el índice de la búsqueda. Las listas de abajo lo contienen todo; inténtalo más tarde.',
+};

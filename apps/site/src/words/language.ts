@@ -1,0 +1,4 @@
+/**
+ * The language of this build.
+ */
+export * from '#words/language.ts';

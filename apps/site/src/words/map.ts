@@ -1,0 +1,4 @@
+/**
+ * The texts of the map, in the language of this build.
+ */
+export * from '#words/map.ts';

@@ -1,0 +1,4 @@
+/**
+ * Necks and fingerings in words, in the language of this build.
+ */
+export * from '#words/necks.ts';

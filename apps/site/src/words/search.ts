@@ -1,0 +1,4 @@
+/**
+ * The texts of the search, in the language of this build.
+ */
+export * from '#words/search.ts';

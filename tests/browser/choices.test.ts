@@ -1,0 +1,211 @@
+/**
+ * What a reader chooses beyond instrument and tuning: tunings typed in any notation, across the neck, the few
+ * best fingerings, the names of notes, what a round is compared with; and how it is told when something
+ * cannot be had.
+ */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { ask } from '../api/server.ts';
+import { openStage, type Stage } from './browser.ts';
+
+let stage: Stage;
+beforeAll(async () => {
+  stage = await openStage();
+});
+afterAll(() => stage.close());
+
+const SCALE = '/modes/dorian/a/';
+const ROUND = '/rounds/harmonic-minor/d/';
+const query = (page: Page): Record<string, string> => Object.fromEntries(new URL(page.url()).searchParams);
+const says = (page: Page, selector: string, text: string): Promise<unknown> =>
+  page.waitForFunction(
+    ([where = '', what = '']) => document.querySelector(where)?.textContent?.includes(what),
+    [selector, text],
+  );
+const violationsIn = async (page: Page, part: string): Promise<string[]> => {
+  const { violations } = await new AxeBuilder({ page }).include(part).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+};
+
+async function openAll(page: Page): Promise<void> {
+  await page.locator('details.chooser > summary').first().click();
+  await page.locator('#choose-transpose').waitFor({ state: 'attached' });
+  await page.locator('details.more > summary').first().click();
+}
+
+describe('a tuning typed by hand', () => {
+  test('in letters alone is read with its octaves guessed, and known by its name', async () => {
+    const page = await stage.open(SCALE);
+    await openAll(page);
+    await page.locator('#choose-tunings').selectOption('typed');
+    await page.locator('#choose-tuning').fill('DADGAD');
+    await page.locator('#choose-tuning').press('Enter');
+    await says(page, '#reading-tuning', 'Read as D2 A2 D3 G3 A3 D4, octaves guessed. Known as DADGAD');
+    expect(query(page)).toEqual({ tuning: 'DADGAD' });
+    const { body } = await ask<{ neck: unknown }>(
+      stage.origin,
+      '/v1/modes/dorian/A/fretboard?tuning=D2-A2-D3-G3-A3-D4',
+    );
+    expect(body).toBeDefined();
+    expect(await page.locator('svg.neck[role=img] text.open').allTextContents()).toEqual(
+      expect.arrayContaining(['D4', 'A3', 'G3', 'D3', 'A2', 'D2']),
+    );
+  });
+
+  test('that could mean two things offers the other', async () => {
+    const page = await stage.open(`${SCALE}?instrument=bass-4&tuning=E,A,D,G`);
+    await page.locator('#reading-tuning a[data-choose]').waitFor({ state: 'attached' });
+    expect(await page.locator('#reading-tuning').textContent()).toContain('It could also mean');
+  });
+});
+
+describe('a fingering', () => {
+  test('across the neck is a chain of areas, with the shifts between them in words', async () => {
+    const page = await stage.open(`${SCALE}?style=across-the-neck`);
+    await page.locator('.chain > li').first().waitFor();
+    const areas = await page.locator('.chain > li').count();
+    const { body } = await ask<{
+      fingerings: unknown[];
+      shifts: { fromFret: number; toFret: number; distanceMm: number }[];
+    }>(stage.origin, '/v1/modes/dorian/A/fingerings?style=across-the-neck');
+    expect(areas).toBe(body.fingerings.length);
+    expect(await page.locator('.chain .shift').allTextContents()).toEqual(
+      body.shifts.map(
+        ({ fromFret, toFret, distanceMm }) =>
+          `Shift: finger 1 from fret ${fromFret} up to fret ${toFret}, ${distanceMm} mm.`,
+      ),
+    );
+  });
+
+  test('is one of the five best, each with its cost, and stays so in the address', async () => {
+    const page = await stage.open('/modes/dorian-sharp4/a/');
+    await page.locator('.steps a').click();
+    await says(page, '.steps', 'Way 2 of 5');
+    expect(query(page)).toEqual({ answer: '2' });
+    await page.locator('.steps a').last().click();
+    await says(page, '.steps', 'Way 3 of 5');
+    const { body } = await ask<{ fingerings: { cost: { stretchMm: number } }[] }>(
+      stage.origin,
+      '/v1/modes/dorian-sharp4/A/fingerings',
+    );
+    expect(await page.locator('.fingering .where').textContent()).toContain(
+      `fingers stretch ${body.fingerings[2]?.cost.stretchMm} mm`,
+    );
+  });
+
+  test('beyond reach says where and how far, and offers what can be played', async () => {
+    const page = await stage.open('/modes/ionian/f/?instrument=bass-4&style=three-per-string&fret=1');
+    await page.locator('ul.reason li').first().waitFor();
+    expect(await page.locator('ul.reason li').first().textContent()).toMatch(
+      /frets .* at once span 168\.2 mm/,
+    );
+    await page.locator('.reason a[data-choose]').click();
+    await page.locator('.fingering').waitFor();
+    expect(query(page)['instrument']).toBe('bass-4');
+  });
+});
+
+describe('the view', () => {
+  test('German note names are everywhere on the page, and English ones come back', async () => {
+    const page = await stage.open(`/modes/ionian/e/?names=german&labels=notes`);
+    await says(page, '.formula .big', 'Gis');
+    expect(await page.locator('.formula .big td').allTextContents()).toEqual([
+      'E',
+      'Fis',
+      'Gis',
+      'A',
+      'H',
+      'Cis',
+      'Dis',
+    ]);
+    const marks = await page.locator('svg.neck .mark text').allTextContents();
+    expect(marks).toContain('H');
+    expect(marks).not.toContain('B');
+    expect(await page.locator('.roots a').allTextContents()).toEqual(
+      'C Cis Des D Dis Es E F Fis Ges G Gis As A Ais B H'.split(' '),
+    );
+    await openAll(page);
+    await page.locator('#choose-names').selectOption('english');
+    await says(page, '.formula .big', 'G♯');
+    expect(query(page)).toEqual({ labels: 'notes' });
+  });
+
+  test('names go along to pages that draw nothing', async () => {
+    const page = await stage.open('/modes/dorian/?names=romance&accidentals=ascii');
+    await says(page, '.roots', 'fa#');
+    expect(await page.locator('.roots a').first().textContent()).toBe('do');
+    expect(await page.locator('.roots a').first().getAttribute('href')).toContain('names=romance');
+  });
+
+  test('left-handed, the nut is on the right of every neck', async () => {
+    const page = await stage.open(`${ROUND}?hand=left`);
+    await page.waitForFunction(() => {
+      const [first, second] = document.querySelectorAll('svg.neck[role=img] text.number tspan');
+      return Number(first?.getAttribute('x')) > Number(second?.getAttribute('x'));
+    });
+    expect(await page.locator('.neck-box.left').count()).toBe(7);
+  });
+
+  test('the arrows of a round are drawn against the base of each mode where that is asked for', async () => {
+    const page = await stage.open(`${ROUND}?compare=base`);
+    await page.locator('.against').first().waitFor();
+    expect(await page.locator('.against').count()).toBe(7);
+    // Dorian #4 is Dorian with one raised degree: one move, a semitone upwards.
+    const turn = page.locator('.turn').filter({ hasText: 'D Dorian ♯4' });
+    expect(await turn.locator('.moved li').allTextContents()).toEqual([
+      'Against D Dorian',
+      expect.stringContaining('4 rises a semitone: G → G♯'),
+    ]);
+  });
+});
+
+test('what cannot be read is told above the picture, and the rest is drawn', async () => {
+  const page = await stage.open(`${SCALE}?tuning=dadgad&capo=2x&style=sideways`);
+  await says(page, '.status', '2x');
+  expect(await page.locator('.status').textContent()).toContain('sideways');
+  expect(await page.locator('.where').first().textContent()).toContain('DADGAD');
+});
+
+test('the opened chooser has nothing that axe finds in either theme, and fits a phone', async () => {
+  const page = await stage.open(ROUND, { viewport: { width: 390, height: 844 } });
+  await openAll(page);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await violationsIn(page, '.chooser')).toEqual([]);
+  }
+  const [content, screen] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    document.documentElement.clientWidth,
+  ]);
+  expect(content).toBeLessThanOrEqual(screen as number);
+});
+
+describe('the list of instruments', () => {
+  test('is grouped, finds by any words while one types, and says why some are not there', async () => {
+    const page = await stage.open('/instruments/');
+    expect(await page.locator('instrument-finder section').count()).toBe(12);
+    await page.locator('#find').fill('bass five strings low b');
+    await page.waitForFunction(() => document.querySelectorAll('[data-id]:not([hidden])').length === 1);
+    expect(await page.locator('[data-id]:visible a').getAttribute('href')).toBe('/instruments/bass-5/');
+    expect(query(page)).toEqual({ find: 'bass five strings low b' });
+    await page.locator('#find').fill('');
+    await page.waitForFunction(() => document.querySelectorAll('[data-id][hidden]').length === 0);
+    expect(await page.locator('#oud').count()).toBe(1);
+  });
+
+  test('leads to rounds in the tuning that is chosen', async () => {
+    const page = await stage.open('/instruments/bass-4/');
+    const inDropD = page.locator('a[href*="tuning=drop-d"][href*="/rounds/"]');
+    expect(
+      new URL((await inDropD.getAttribute('href')) ?? '', stage.origin).searchParams.get('instrument'),
+    ).toBe('bass-4');
+    await page.goto(`${stage.origin}/instruments/bass-4/?tuning=drop-d`);
+    await page.waitForFunction(() =>
+      document
+        .querySelector<HTMLAnchorElement>('#rounds ~ ul a')
+        ?.getAttribute('href')
+        ?.includes('tuning=drop-d'),
+    );
+  });
+});

@@ -1,0 +1,73 @@
+/**
+ * The other editions in a browser: in their language, accessible, and drawn anew in it.
+ */
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openStage, type Stage } from './browser.ts';
+
+let stage: Stage;
+beforeAll(async () => {
+  stage = await openStage();
+});
+afterAll(() => stage.close());
+
+describe.each([
+  ['de', 'Runden', 'Die Runde „harmonisches Moll“ ab A', /steigt um einen Halbton/, 'Saite 1'],
+  ['es', 'Rondas', 'La ronda «menor armónica» desde A', /sube un semitono/, 'Cuerda 1'],
+] as const)('%s', (code, rounds, title, move, string) => {
+  test('the front page is in its language, with a round whose words are too', async () => {
+    const page = await stage.open(`/${code}/`);
+    expect(await page.locator('html').getAttribute('lang')).toBe(code);
+    expect(await page.locator('header nav a').first().textContent()).toContain(rounds);
+    expect(await page.locator('h2', { hasText: title }).count()).toBe(1);
+    expect(await page.locator('.moved').first().textContent()).toMatch(/\d/);
+    expect(await page.locator('main').textContent()).toMatch(move);
+    expect(await page.locator('main').textContent()).not.toMatch(/\b(falls|rises) a semitone\b/);
+  });
+
+  test('a neck drawn for another instrument stays in its language', async () => {
+    const page = await stage.open(`/${code}/instruments/guitar-6/?tuning=drop-d`);
+    const label = page.locator('.neck-box svg desc').first();
+    await expect.poll(() => label.textContent()).toContain(string);
+  });
+
+  test.each(['/', '/map/', '/families/harmonic-minor/', '/compare/dorian-and-phrygian/', '/search/'])(
+    'axe finds nothing at %s',
+    async (path) => {
+      const page = await stage.open(`/${code}${path}`);
+      const { violations, passes } = await new AxeBuilder({ page }).analyze();
+      expect(passes.length).toBeGreaterThan(10);
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    },
+  );
+
+  test('a reader goes to another language and comes to the same page', async () => {
+    const page = await stage.open(`/${code}/families/harmonic-minor/`);
+    await page.locator('.languages a[hreflang=en]').click();
+    await page.waitForURL('**/families/harmonic-minor/');
+    expect(await page.locator('html').getAttribute('lang')).toBe('en');
+    await page.locator(`.languages a[hreflang=${code}]`).click();
+    await page.waitForURL(`**/${code}/families/harmonic-minor/`);
+    expect(await page.locator('html').getAttribute('lang')).toBe(code);
+  });
+});
+
+test('a mode is found by its German name', async () => {
+  const page = await stage.open('/de/search/?q=Dorisch');
+  await expect.poll(() => page.locator('.results a').first().textContent()).toBe('Dorisch');
+});
+
+test('an address with a slip in it is answered with names near to it', async () => {
+  const page = await stage.open('/modes/dorain-sharp4/');
+  const found = page.locator('lost-island .results a').first();
+  await expect.poll(() => found.getAttribute('href')).toBe('/modes/dorian-sharp4/');
+});
+
+test('a neck reads as a picture with a name and its notes, string by string', async () => {
+  const page = await stage.open('/modes/dorian-sharp4/a/');
+  const snapshot = await page.locator('.neck-box.whole').ariaSnapshot();
+  expect(snapshot).toMatch(/img "A Dorian ♯4, Six-string guitar, Standard/);
+  const id = await page.locator('.neck-box.whole svg').getAttribute('aria-labelledby');
+  expect(id).toMatch(/whole-t/);
+  expect(await page.locator('#whole-d').textContent()).toMatch(/^String 1: open E, 2 F♯, 3 G, .*String 6: /);
+});

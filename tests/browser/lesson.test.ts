@@ -1,0 +1,175 @@
+/**
+ * Lessons and pages for other sites: made by one reader, opened by another who has nothing but the link.
+ */
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openStage, type Stage } from './browser.ts';
+
+let stage: Stage;
+beforeAll(async () => {
+  stage = await openStage();
+});
+afterAll(() => stage.close());
+
+const ROUND = '/rounds/harmonic-minor/d/?instrument=bass-4&tuning=drop-d&fret=5&order=brightness';
+const query = (page: Page): Record<string, string> => Object.fromEntries(new URL(page.url()).searchParams);
+const violationsOf = async (page: Page): Promise<string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+};
+
+/** What a reader sees of a round: title, neck, area, and the modes in their order. */
+async function seenOf(page: Page) {
+  await page.waitForFunction(
+    () => document.querySelector('.picture svg.neck[role=img]')?.querySelectorAll('text.open').length === 4,
+  );
+  return {
+    title: await page.locator('h1').textContent(),
+    where: await page.locator('.where').first().textContent(),
+    modes: await page.locator('.turn h2').allTextContents(),
+    frets: await page.locator('.picture text.number').first().locator('tspan').allTextContents(),
+  };
+}
+
+/** Adds the page that is open to the lesson of its reader. */
+async function addToLesson(page: Page): Promise<void> {
+  await page.locator('a[data-lesson]').click();
+  await page.waitForURL(/\/lesson\/#sum=/);
+}
+
+describe('a lesson', () => {
+  test('made in one browser opens in a fresh one with the same title, root, tuning, area and order', async () => {
+    const teacher = await stage.open(ROUND);
+    const seen = await seenOf(teacher);
+    expect(seen.where).toContain('Drop D');
+    await addToLesson(teacher);
+    await teacher.goto(`${stage.origin}/modes/dorian/a/`);
+    await addToLesson(teacher);
+    expect(await teacher.locator('.lesson-pages li').count()).toBe(2);
+    await teacher.locator('#lesson-title').fill('Week 3: “bright to dark”');
+    await teacher.locator('#lesson-note').fill('First slowly.\nThen faster & louder.');
+    const link = await teacher.locator('#lesson-link').inputValue();
+
+    const pupil = await stage.open('/');
+    // A pupil who once chose a mandolin still gets what the teacher chose.
+    await pupil.evaluate(() => localStorage.setItem('stillroot-choices', 'instrument=mandolin'));
+    await pupil.goto(link);
+    await pupil.locator('.lesson-pages li').nth(1).waitFor();
+    expect(await pupil.locator('h1').textContent()).toBe('Week 3: “bright to dark”');
+    expect(await pupil.locator('.lesson p').allTextContents()).toEqual([
+      'First slowly.',
+      'Then faster & louder.',
+    ]);
+    expect(await pupil.locator('.faults').textContent()).toBe('');
+    const pages = await pupil
+      .locator('.lesson-pages a')
+      .evaluateAll((links) => links.map((one) => one.getAttribute('href') ?? ''));
+    await pupil.goto(stage.origin + pages[0]);
+    expect(await seenOf(pupil)).toEqual(seen);
+    expect(query(pupil)).toEqual({ instrument: 'bass-4', tuning: 'drop-d', fret: '5', order: 'brightness' });
+    await pupil.goto(stage.origin + pages[1]);
+    await pupil.waitForFunction(
+      () => document.querySelectorAll('svg.neck[role=img]')[0]?.querySelectorAll('text.open').length === 6,
+    );
+    expect(await pupil.locator('.where').first().textContent()).toContain('Six-string guitar');
+  });
+
+  test('can be put in another order and shortened with the keyboard alone', async () => {
+    const page = await stage.open('/lesson/#title=T&page=/map/&page=/modes/&page=/families/');
+    await page.locator('.lesson-pages li').nth(2).waitFor();
+    await page.locator('.change-part > summary').press('Enter');
+    await page.locator('.rows button[data-act=down]').first().press('Enter');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.lesson-pages a').allTextContents()).toEqual(['Modes', 'Families', 'Map']);
+    await page.locator('.rows button[data-act=remove]').first().press('Enter');
+    expect(await page.locator('.lesson-pages a').allTextContents()).toEqual(['Families', 'Map']);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('remove');
+  });
+
+  test('has a QR code that is drawn when it is asked for', async () => {
+    const page = await stage.open('/lesson/#title=T&page=/map/');
+    const scripts = () => page.evaluate(() => performance.getEntriesByType('resource').length);
+    await page.locator('.lesson-pages li').first().waitFor();
+    const before = await scripts();
+    await page.locator('.code-part > summary').click();
+    await page.locator('svg.qr').waitFor();
+    expect(await scripts()).toBeGreaterThan(before);
+    expect(await page.locator('svg.qr').getAttribute('role')).toBe('img');
+  });
+
+  test('with a spoilt link says so, shows what can be read, and runs nothing', async () => {
+    const bad =
+      '#sum=zzz&title=Week%203&note=%E0%A4%A&page=javascript:alert(1)&page=/rounds/nonsense/a/&page=/map/';
+    const page = await stage.open(`/lesson/${bad}`);
+    await page.locator('.lesson-pages li').first().waitFor();
+    expect(await page.locator('h1').textContent()).toBe('Week 3');
+    expect(await page.locator('.lesson-pages a').allTextContents()).toEqual(['Map']);
+    const faults = await page.locator('.faults').textContent();
+    for (const told of ['changed or cut', 'javascript:alert(1)', '/rounds/nonsense/a/'])
+      expect(faults).toContain(told);
+  });
+
+  test('has nothing that axe finds in either theme', async () => {
+    const page = await stage.open('/lesson/#title=T&note=N&page=/rounds/major/c/&page=/modes/dorian/a/', {
+      viewport: { width: 390, height: 844 },
+    });
+    await page.locator('.lesson-pages li').nth(1).waitFor();
+    for (const summary of await page.locator('main summary').all()) await summary.click();
+    await page.locator('svg.qr').waitFor();
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await violationsOf(page)).toEqual([]);
+    }
+  });
+});
+
+describe('a page for another site', () => {
+  test('shows a round and a scale as chosen within a page of another origin', async () => {
+    const frames = [
+      '/embed/round/?family=melodic-minor&root=e&instrument=mandolin&order=brightness',
+      '/embed/scale/?mode=dorian&root=b-flat&instrument=bass-5&names=german',
+    ].map((path) => `<iframe src="${stage.origin}${path}" title="t" width="600" height="600"></iframe>`);
+    const host = createServer((_request, response) => {
+      response.setHeader('content-type', 'text/html; charset=utf-8');
+      response.end(`<!doctype html><title>A school</title>${frames.join('')}`);
+    });
+    await new Promise<void>((resolve) => host.listen(0, '127.0.0.1', resolve));
+    try {
+      const { port } = host.address() as AddressInfo;
+      const page = await stage.open('/robots.txt');
+      await page.goto(`http://localhost:${port}/`);
+      const round = page.frameLocator('iframe >> nth=0');
+      await round.locator('.turn').first().waitFor();
+      expect(await round.locator('h1').textContent()).toBe('The round of melodic minor from E');
+      expect(await round.locator('.where').first().textContent()).toContain('Mandolin');
+      expect(await round.locator('.turn').count()).toBe(7);
+      expect(await round.locator('header, footer, form, nav').count()).toBe(0);
+      const scale = page.frameLocator('iframe >> nth=1');
+      await scale.locator('.fingering').waitFor();
+      expect(await scale.locator('h1').textContent()).toBe('B Dorian');
+      expect(await scale.locator('h1 a').getAttribute('target')).toBe('_blank');
+    } finally {
+      host.close();
+    }
+  });
+
+  test.each([
+    ['light', '/embed/round/?family=major&root=c'],
+    ['dark', '/embed/scale/?mode=locrian-b4-bb7&root=a&style=across-the-neck'],
+  ] as const)('has nothing that axe finds in %s: %s', async (colorScheme, path) => {
+    const page = await stage.open(path, { colorScheme, viewport: { width: 390, height: 844 } });
+    await page.locator('.where').first().waitFor();
+    expect(await violationsOf(page)).toEqual([]);
+  });
+
+  test('that names nothing says so', async () => {
+    const page = await stage.open('/embed/round/?family=nonsense&root=h');
+    await page.waitForFunction(() =>
+      document.querySelector('h1')?.textContent?.includes('nothing that is known'),
+    );
+    expect(await page.locator('.turn').count()).toBe(0);
+  });
+});
