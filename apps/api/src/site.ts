@@ -2,28 +2,55 @@
  * The built site, served beside the API.
  */
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
+import { constants } from 'node:zlib';
+import fastifyCompress from '@fastify/compress';
 import fastifyStatic from '@fastify/static';
 import { findFamily } from '@stillroot/catalog';
 import { parseRoot } from '@stillroot/core';
 import type { FastifyInstance } from 'fastify';
 import { refuseUnknown } from './replies.ts';
 
+/** The folders of the languages: English has the whole site. */
+const EDITIONS = ['', 'de', 'es'] as const;
+
+/** Files whose names change with what is in them. */
+const NAMED_BY_CONTENT = `${sep}_astro${sep}`;
+
 /**
- * Serves a folder of pages; what is in none of them gets the site's own 404 page. The home page's form
- * comes to `/rounds/` where there is no JavaScript, and is sent on to the page of its round.
+ * Serves a folder of pages, packed for those who take it so; what is in none of them gets the site's own 404
+ * page in its language. The home page's form comes to `/rounds/` where there is no JavaScript, and is sent on
+ * to the page of its round.
  */
 export async function serveSite(app: FastifyInstance, siteFolder: string): Promise<void> {
-  const notFoundPage = await readFile(join(siteFolder, '404.html'), 'utf8').catch(() => undefined);
-  app.get('/rounds/', (request, reply) => {
-    const target = roundAddress(request.query as Record<string, unknown>);
-    return target === undefined ? reply.sendFile('rounds/index.html') : reply.redirect(target, 303);
+  const lostPages = new Map<string, string>();
+  for (const edition of EDITIONS) {
+    const page = await readFile(join(siteFolder, edition, '404.html'), 'utf8').catch(() => undefined);
+    if (page !== undefined) lostPages.set(edition, page);
+    const path = edition === '' ? 'rounds/' : `${edition}/rounds/`;
+    app.get(`/${path}`, (request, reply) => {
+      const target = roundAddress(request.query as Record<string, unknown>);
+      return target === undefined ? reply.sendFile(`${path}index.html`) : reply.redirect(target, 303);
+    });
+  }
+  await app.register(fastifyCompress, {
+    encodings: ['br', 'gzip'],
+    brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } },
   });
-  await app.register(fastifyStatic, { root: siteFolder, redirect: true, cacheControl: true, maxAge: '1h' });
+  await app.register(fastifyStatic, {
+    root: siteFolder,
+    redirect: true,
+    cacheControl: false,
+    setHeaders: (reply, path) => {
+      const age = path.includes(NAMED_BY_CONTENT) ? 'max-age=31536000, immutable' : 'max-age=3600';
+      reply.header('cache-control', `public, ${age}`);
+    },
+  });
   app.setNotFoundHandler((request, reply) => {
     const isPage = !request.url.startsWith('/v1') && request.method === 'GET';
-    if (!isPage || notFoundPage === undefined) return refuseUnknown(request, reply);
-    return reply.code(404).type('text/html; charset=utf-8').send(notFoundPage);
+    const lost = lostPages.get(/^\/(de|es)\//.exec(request.url)?.[1] ?? '') ?? lostPages.get('');
+    if (!isPage || lost === undefined) return refuseUnknown(request, reply);
+    return reply.code(404).type('text/html; charset=utf-8').send(lost);
   });
 }
 
