@@ -82,7 +82,10 @@ describe('the search', () => {
     await page.locator('#q').focus();
     await page.keyboard.type('acoustic');
     await page.keyboard.press('Enter');
-    await firstFound(page).waitFor();
+    await page.waitForFunction(
+      () => document.querySelector('.results a')?.getAttribute('href') === '/modes/lydian-dominant/',
+    );
+    await page.locator('[role=status]', { hasText: /\d/ }).first().waitFor();
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.getAttribute('href'))).toBe(

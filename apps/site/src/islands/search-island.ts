@@ -27,6 +27,8 @@ export class SearchIsland extends HTMLElement {
     void this.find();
   }
 
+  private shown: string | undefined;
+
   private get field(): HTMLInputElement {
     const field = this.querySelector<HTMLInputElement>('input[name="q"]');
     if (!field) throw new Error('the search has a field');
@@ -75,7 +77,9 @@ export class SearchIsland extends HTMLElement {
 
   private show(html: string, summary: string): void {
     const results = this.querySelector('.results');
-    if (results) results.innerHTML = html;
+    // What is there already stays, and with it the place of somebody who goes through it by keyboard.
+    if (results && html !== this.shown) results.innerHTML = html;
+    this.shown = html;
     clearTimeout(this.telling);
     this.telling = setTimeout(() => {
       const status = this.querySelector('.status');
