@@ -9,6 +9,7 @@ import {
   areasOfWidth,
   climbLength,
   climbLine,
+  handsIn,
   mapArea,
   markArea,
   newMarks,
@@ -17,7 +18,7 @@ import {
 } from './area.ts';
 import { type PackedCost, unpackCost } from './cost.ts';
 import { describeSolution, type Fingering, type FretRange } from './fingering.ts';
-import { handPositions, spanMm, widestHand } from './hand.ts';
+import { spanMm, widestHand } from './hand.ts';
 import { solve } from './solve.ts';
 import { solveStaying } from './stay.ts';
 import type { Solution } from './touch.ts';
@@ -112,8 +113,7 @@ function everyPatch(
       const run = wholeRun(marks, scale);
       if (!run) continue;
       const map = mapArea(neck, area, openStrings);
-      const lowest = Math.max(area.fromSlot, openSlot(neck) + 1);
-      const positions = handPositions(neck, reachMm, lowest, area.toSlot);
+      const positions = handsIn(neck, area, reachMm);
       const line = climbLine(map, scale, run.rootMidi, run.length, run.fromStep);
       const [solution] = how === 'staying' ? solveStaying(line, positions, 1) : solve(neck, line, positions);
       if (solution) patches.push({ area, solution });

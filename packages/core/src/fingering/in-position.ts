@@ -4,10 +4,10 @@
  */
 import { type FretSlot, type Neck, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
-import { type Area, climbLine, mapArea } from './area.ts';
+import { type Area, climbLine, handsIn, mapArea } from './area.ts';
 import { type Climb, type ClimbSearch, climbGroups } from './climbs.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
-import { comfortableReachMm, handPositions, spanMm } from './hand.ts';
+import { comfortableReachMm, spanMm } from './hand.ts';
 import { solveMoving } from './move.ts';
 import { solveStaying } from './stay.ts';
 import { isAlike, type LineNote, type Solution } from './touch.ts';
@@ -71,8 +71,7 @@ function finger(
   how: 'staying' | 'moving',
 ): readonly Fingered[] {
   const map = mapArea(neck, area, openStrings);
-  const lowest = Math.max(area.fromSlot, openSlot(neck) + 1);
-  const positions = handPositions(neck, reachMm, lowest, area.toSlot);
+  const positions = handsIn(neck, area, reachMm);
   const solve = (line: readonly LineNote[], count: number) =>
     how === 'staying' ? solveStaying(line, positions, count) : solveMoving(neck, line, positions, count);
   const solutions: Solution[] = [];

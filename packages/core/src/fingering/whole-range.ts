@@ -1,19 +1,19 @@
 /**
  * Up the neck: two octaves from root to root, or every note that the neck has. The hand moves where it must.
  */
-import { type Neck, openSlot } from '../instrument/neck.ts';
+import type { Neck } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import {
   type Area,
   climbLength,
   climbLine,
+  handsIn,
   mapArea,
   markArea,
   newMarks,
   type OpenStrings,
   rootsIn,
 } from './area.ts';
-import { handPositions } from './hand.ts';
 import { keepBest } from './ranking.ts';
 import { solve } from './solve.ts';
 import type { LineNote, Solution } from './touch.ts';
@@ -94,7 +94,5 @@ function areaOf(neck: Neck, { fromSlot }: RangeSearch): Area {
 }
 
 function solveUp(neck: Neck, line: readonly LineNote[], search: RangeSearch): readonly Solution[] {
-  const lowest = Math.max(search.fromSlot, openSlot(neck) + 1);
-  const positions = handPositions(neck, search.reachMm, lowest, neck.slots.length - 1);
-  return solve(neck, line, positions, search.limit);
+  return solve(neck, line, handsIn(neck, areaOf(neck, search), search.reachMm), search.limit);
 }

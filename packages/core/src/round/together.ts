@@ -111,12 +111,11 @@ function threePerString(neck: Neck, scales: readonly Scale[], { fret, reachMm, o
   const takesOpen = openStrings !== 'never';
   for (const startSlot of startingSlots(neck, scales[0] as Scale)) {
     if (startSlot < fromSlot) continue;
-    const all = scales.flatMap((scale) => {
+    const all = allOf(neck, scales, 'near-the-nut', (scale) => {
       const one = threePerStringFrom(neck, scale, { startSlot, reachMm, takesOpen, limit: 1 });
-      const [solution] = one.kind === 'playable' ? one.solutions : [];
-      return solution ? [describeSolution(neck, scale, solution)] : [];
+      return one.kind === 'playable' ? one.solutions : [];
     });
-    if (all.length === scales.length) return all;
+    if (all) return all;
   }
   return undefined;
 }
@@ -126,11 +125,8 @@ function oneString(neck: Neck, scales: readonly Scale[], { fret, reachMm, openSt
   const fromSlot = fret === undefined ? 0 : slotAtOrAbove(neck, fret);
   const search = { reachMm, fromSlot, takesOpen: openStrings !== 'never', limit: 1 };
   for (const string of neck.strings.toReversed()) {
-    const all = scales.flatMap((scale) => {
-      const [solution] = alongString(neck, scale, string, search);
-      return solution ? [describeSolution(neck, scale, solution)] : [];
-    });
-    if (all.length === scales.length) return all;
+    const all = allOf(neck, scales, 'near-the-nut', (scale) => alongString(neck, scale, string, search));
+    if (all) return all;
   }
   return undefined;
 }
@@ -140,12 +136,12 @@ function upTwoOctaves(neck: Neck, scales: readonly Scale[], together: Together) 
   const search = rangeSearch(neck, together);
   const [rootMidi] = rootsOfTwoOctaves(neck, scales, search);
   if (rootMidi === undefined) return undefined;
-  return allOf(neck, scales, together, (scale) => twoOctavesFrom(neck, scale, rootMidi, search));
+  return allOf(neck, scales, together.openStrings, (scale) => twoOctavesFrom(neck, scale, rootMidi, search));
 }
 
 function upTheWholeRange(neck: Neck, scales: readonly Scale[], together: Together) {
   const search = rangeSearch(neck, together);
-  return allOf(neck, scales, together, (scale) => wholeRange(neck, scale, search));
+  return allOf(neck, scales, together.openStrings, (scale) => wholeRange(neck, scale, search));
 }
 
 function rangeSearch(neck: Neck, { fret, reachMm, openStrings }: Together): RangeSearch {
@@ -156,7 +152,7 @@ function rangeSearch(neck: Neck, { fret, reachMm, openStrings }: Together): Rang
 function allOf(
   neck: Neck,
   scales: readonly Scale[],
-  { openStrings }: Together,
+  openStrings: OpenStrings,
   solutionsOf: (scale: Scale) => ReturnType<typeof wholeRange>,
 ): readonly Fingering[] | undefined {
   const all = scales.flatMap((scale) => {
