@@ -92,6 +92,42 @@ describe('a tuning typed by hand', () => {
   });
 });
 
+describe('a hurried reader', () => {
+  test('chooses before the catalogue has come, and it counts without changing the rest', async () => {
+    const page = await stage.open('/');
+    let letThrough = (): void => {};
+    const isLetThrough = new Promise<void>((resolve) => {
+      letThrough = resolve;
+    });
+    await page.route('**/data/catalogue.json', async (route) => {
+      await isLetThrough;
+      await route.continue();
+    });
+    await page.goto(`${stage.origin}${ROUND}?hand=left`);
+    await openChooser(page);
+    await page.locator('#choose-instrument').selectOption('bass-4');
+    expect(await openNames(page)).toHaveLength(6);
+    letThrough();
+    await page.waitForFunction(() => location.search.includes('bass-4'));
+    expect(query(page)).toEqual({ instrument: 'bass-4', hand: 'left' });
+    expect(await openNames(page)).toHaveLength(4);
+  });
+
+  test('presses Enter in the search before its code has come, and keeps the place', async () => {
+    const page = await stage.open('/');
+    await page.route('**/_astro/search-island*', async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 500));
+      await route.continue();
+    });
+    await page.goto(`${stage.origin}/search/`);
+    await page.locator('#q').focus();
+    await page.keyboard.type('acoustic');
+    await page.keyboard.press('Enter');
+    await page.locator('.results a').first().waitFor();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('q');
+  });
+});
+
 describe('other choices', () => {
   test('left-handed necks are mirrored and keep their numbers', async () => {
     const right = await stage.open('/modes/dorian/a/');

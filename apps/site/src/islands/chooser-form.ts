@@ -8,7 +8,8 @@ import { CHOOSER } from '../words/interface.ts';
 import { CHOICE_KEYS, type Choices, readChoices } from './choices.ts';
 import type { ChosenNeck } from './neck-from.ts';
 
-type Field = HTMLInputElement | HTMLSelectElement;
+/** A control of the chooser. */
+export type Field = HTMLInputElement | HTMLSelectElement;
 
 /** The field of this name, where the form has it. */
 export function fieldOf(form: HTMLElement, name: string): Field | undefined {

@@ -14,7 +14,6 @@ export class InstrumentFinder extends HTMLElement {
     const asked = new URLSearchParams(location.search).get('find');
     if (field.value === '' && asked) field.value = asked.slice(0, field.maxLength);
     field.addEventListener('input', () => void this.find(field.value));
-    this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     void this.find(field.value);
   }
 

@@ -9,7 +9,7 @@ import { moreHtml } from '../markup/chooser-more.ts';
 import { CHOOSER } from '../words/interface.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
-import { fieldOf, problemWords, readForm, showTyped, writeForm } from './chooser-form.ts';
+import { type Field, fieldOf, problemWords, readForm, showTyped, writeForm } from './chooser-form.ts';
 import { carryLinks } from './links.ts';
 import { recall, remember } from './memory.ts';
 import { type ChosenNeck, neckFrom } from './neck-from.ts';
@@ -72,11 +72,15 @@ export abstract class Island extends HTMLElement {
       this.fillForm();
       this.choices = this.withoutDefaults(this.startingChoices(), known);
       this.form?.addEventListener('change', () => this.changed(known));
-      this.form?.addEventListener('submit', (event) => this.submitted(event, known));
+      this.form?.addEventListener('submit', () => this.changed(known));
       this.addEventListener('click', (event) => this.clicked(event, known));
+      const early = [...this.querySelectorAll<Field>('[data-touched]')].map(
+        (field) => [field, field.value] as const,
+      );
+      this.redraw(known);
       // What was chosen while the catalogue was on its way counts as well.
-      if (this.dataset['touched'] === undefined) this.redraw(known);
-      else this.changed(known);
+      for (const [field, value] of early) field.value = value;
+      if (early.length > 0) this.changed(known);
     } catch {
       if (status) status.textContent = CHOOSER.failed;
     }
@@ -122,11 +126,6 @@ export abstract class Island extends HTMLElement {
     const now = this.withoutDefaults(readForm(form, before), known);
     const isOther = now.instrument !== before.instrument;
     this.choose(isOther ? { ...now, ...ofNoNeck, answer: 1 } : { ...now, answer: 1 }, known);
-  }
-
-  private submitted(event: Event, known: Known): void {
-    event.preventDefault();
-    this.changed(known);
   }
 
   private clicked(event: Event, known: Known): void {

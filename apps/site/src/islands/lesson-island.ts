@@ -31,7 +31,6 @@ export class LessonIsland extends HTMLElement {
     this.read();
     addEventListener('hashchange', () => this.read());
     this.addEventListener('input', () => this.typed());
-    this.addEventListener('submit', (event) => event.preventDefault());
     this.addEventListener('click', (event) => this.clicked(event));
     this.place('.code-part')?.addEventListener('toggle', () => void this.showCode());
   }

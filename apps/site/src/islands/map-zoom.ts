@@ -30,7 +30,7 @@ export function letZoom(island: HTMLElement, box: HTMLElement): void {
   letDrag(box);
   // What was chosen while this was on its way counts more than the address.
   const wanted =
-    island.dataset['touched'] === undefined
+    island.querySelector('[data-touched]') === null
       ? sizes.find(({ value }) => value === asked)
       : sizes.find(({ checked }) => checked);
   if (wanted) choose(wanted);

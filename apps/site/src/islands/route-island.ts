@@ -33,12 +33,9 @@ export class RouteIsland extends HTMLElement {
       const { form } = this;
       offerModes(form, index);
       form.addEventListener('change', () => this.draw(this.typed(), index));
-      form.addEventListener('submit', (event) => {
-        event.preventDefault();
-        this.draw(this.typed(), index);
-      });
+      form.addEventListener('submit', () => this.draw(this.typed(), index));
       // What was typed while the index was on its way counts as well.
-      this.draw(this.dataset['touched'] === undefined ? this.addressed() : this.typed(), index);
+      this.draw(form.querySelector('[data-touched]') === null ? this.addressed() : this.typed(), index);
     } catch {
       const status = this.querySelector('.status');
       if (status) status.textContent = ROUTES.failed;

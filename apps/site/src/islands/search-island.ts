@@ -19,10 +19,7 @@ export class SearchIsland extends HTMLElement {
     const typedElsewhere = new URLSearchParams(location.search).get('q');
     if (field.value === '' && typedElsewhere) field.value = typedElsewhere;
     field.addEventListener('input', () => void this.find());
-    this.querySelector('form')?.addEventListener('submit', (event) => {
-      event.preventDefault();
-      void this.find();
-    });
+    this.querySelector('form')?.addEventListener('submit', () => void this.find());
     this.addEventListener('click', (event) => this.clicked(event));
     void this.find();
   }

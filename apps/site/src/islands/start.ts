@@ -50,7 +50,9 @@ function start(one: HTMLElement): void {
     (instrument !== undefined && (choosesAnything(query) || recall().size > 0)) ||
     (anchors !== undefined && location.hash !== '');
   if (isChosen) wake();
-  one.addEventListener('change', () => one.setAttribute('data-touched', ''));
+  // What was chosen before the code is there is kept for it; no form inside an island is ever sent.
+  one.addEventListener('input', ({ target }) => (target as Element).setAttribute('data-touched', ''));
+  one.addEventListener('submit', (event) => event.preventDefault());
   for (const event of ['change', 'pointerover', 'focusin', 'toggle'])
     (one.querySelector('.chooser') ?? one).addEventListener(event, wake, { once: true });
 }
