@@ -1,4 +1,4 @@
-import { ticksOf } from '@stillroot/core';
+import { droneOf, ticksOf, vampOf } from '@stillroot/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Played, pieces } from './any-piece.ts';
@@ -31,10 +31,10 @@ function expectSoundPiece({ piece, neck }: Played): void {
     expect(own.length).toBeGreaterThan(0);
     expect(next).toBeLessThanOrEqual(endTicks);
     const bars = (endTicks - startTicks) / timing.ticksPerBar;
-    expect(piece.drone.filter((note) => note.modeIndex === modeIndex)).toHaveLength(bars);
-    expect(piece.vamp.filter((note) => note.modeIndex === modeIndex)).toHaveLength(3 * bars);
+    expect(droneOf(piece).filter((note) => note.modeIndex === modeIndex)).toHaveLength(bars);
+    expect(vampOf(piece).filter((note) => note.modeIndex === modeIndex)).toHaveLength(3 * bars);
   }
-  for (const { midi, note, degree, modeIndex } of [...piece.drone, ...piece.vamp]) {
+  for (const { midi, note, degree, modeIndex } of [...droneOf(piece), ...vampOf(piece)]) {
     const scale = sections.find((section) => section.modeIndex === modeIndex)?.scale;
     const above = (((midi - (scale?.root.pitchClass ?? Number.NaN)) % 12) + 12) % 12;
     expect(above).toBe(scale?.mode.semitones[degree - 1]);

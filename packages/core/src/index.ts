@@ -99,6 +99,7 @@ export { formatMidi, frequencyHz, type Pitch, parsePitch } from './pitch/pitch.t
 export { commonCount, type PitchClassSet, setOf } from './pitch/pitch-class-set.ts';
 export { formatHelmholtz, parseHelmholtz } from './pitch/pitch-helmholtz.ts';
 export { EVERYDAY_ROOTS, parseRoot, ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from './pitch/root.ts';
+export { droneOf, vampOf } from './play/backing.ts';
 export { isTriplet, NOTE_VALUES, type NoteValue, TICKS_PER_QUARTER, ticksOf } from './play/note-value.ts';
 export { PATTERNS, type Pattern } from './play/pattern.ts';
 export type { Click, Piece, PlayedNote, Section, TimedNote } from './play/piece.ts';

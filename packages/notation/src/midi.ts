@@ -5,6 +5,7 @@
  */
 import {
   type Click,
+  droneOf,
   type Piece,
   quartersPerMinute,
   type Result,
@@ -12,6 +13,7 @@ import {
   succeed,
   TICKS_PER_QUARTER,
   type TimedNote,
+  vampOf,
 } from '@stillroot/core';
 import {
   type MidiEvent,
@@ -65,8 +67,8 @@ export function midiFile(piece: Piece, options: MidiOptions): Result<Uint8Array<
     conductorTrack(piece, options),
     voiceTrack(trackName, CHANNELS.notes, midiProgram, NOTE_VELOCITY, piece.notes),
     ...(piece.countIn.length > 0 ? [clickTrack(piece.countIn)] : []),
-    ...(drone ? [voiceTrack('Drone', CHANNELS.drone, DRONE_PROGRAM, BACKING_VELOCITY, piece.drone)] : []),
-    ...(vamp ? [voiceTrack('Vamp', CHANNELS.vamp, VAMP_PROGRAM, BACKING_VELOCITY, piece.vamp)] : []),
+    ...(drone ? [voiceTrack('Drone', CHANNELS.drone, DRONE_PROGRAM, BACKING_VELOCITY, droneOf(piece))] : []),
+    ...(vamp ? [voiceTrack('Vamp', CHANNELS.vamp, VAMP_PROGRAM, BACKING_VELOCITY, vampOf(piece))] : []),
   ];
   return succeed(midiBytes(TICKS_PER_QUARTER, tracks, piece.totalTicks));
 }

@@ -2,7 +2,7 @@
  * What sounds of a piece, voice by voice and in order: the notes, the drone, the chords, and the clicks of the
  * metronome, which goes on where the count-in ends.
  */
-import type { Piece, TimedNote } from '@stillroot/core';
+import { droneOf, type Piece, type TimedNote, vampOf } from '@stillroot/core';
 import type { Voice } from './mix.ts';
 
 /** Something that sounds. */
@@ -29,8 +29,8 @@ export function soundEvents(piece: Piece, backing: Backing): readonly SoundEvent
   const notes = piece.notes.map((note, noteAt) => ({ ...eventOf('notes', note), noteAt }));
   const events = [
     ...clicks(piece, backing.metronome),
-    ...(backing.drone ? held(piece.drone) : []),
-    ...(backing.chords ? piece.vamp.map((note) => eventOf('chords', note)) : []),
+    ...(backing.drone ? held(droneOf(piece)) : []),
+    ...(backing.chords ? vampOf(piece).map((note) => eventOf('chords', note)) : []),
     ...notes,
   ];
   return events.toSorted((a, b) => a.startTicks - b.startTicks);

@@ -5,7 +5,7 @@
 import { type DegreeChord, triadsOf } from '../harmony/chords.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
-import type { Section, TimedNote } from './piece.ts';
+import type { Piece, Section, TimedNote } from './piece.ts';
 import type { Timing } from './timing.ts';
 import { degreesOf, vampDegrees } from './vamp.ts';
 
@@ -15,8 +15,8 @@ const LOWEST_DRONE_MIDI = 40;
 /** The octave in which chords have their roots begins at C3. */
 const LOWEST_CHORD_MIDI = 48;
 
-/** The root of each section, bar by bar. */
-export function droneOf(sections: readonly Section[], timing: Timing): readonly TimedNote[] {
+/** The drone under a piece: the root of each section, struck with every bar and held. */
+export function droneOf({ sections, timing }: Piece): readonly TimedNote[] {
   return sections.flatMap((section) => {
     const { name: note, pitchClass } = section.scale.root;
     const root = { midi: atOrAbove(LOWEST_DRONE_MIDI, pitchClass), note, degree: 1 };
@@ -24,15 +24,8 @@ export function droneOf(sections: readonly Section[], timing: Timing): readonly 
   });
 }
 
-/**
- * Triads of each section, bar by bar, in root position, root first.
- * @param degrees on which they stand, in turn; those of the mode's own vamp where absent
- */
-export function vampOf(
-  sections: readonly Section[],
-  timing: Timing,
-  degrees?: readonly number[],
-): readonly TimedNote[] {
+/** The vamp under a piece: triads of each section, struck with every bar and held, in root position, root first. */
+export function vampOf({ sections, timing, vampDegrees: degrees }: Piece): readonly TimedNote[] {
   return sections.flatMap((section) => {
     const triads = triadsOf(section.scale);
     const chords = (degrees ?? vampDegrees(section.scale)).map((degree) =>

@@ -55,9 +55,7 @@ export interface Piece {
   readonly sections: readonly Section[];
   /** What is played on the neck, one note after another. */
   readonly notes: readonly PlayedNote[];
-  /** The root, struck with every bar and held. */
-  readonly drone: readonly TimedNote[];
-  /** The vamp: triads of each mode, struck with every bar and held. */
-  readonly vamp: readonly TimedNote[];
+  /** The degrees whose triads are the vamp, a bar each, in turn; each mode's own choice where absent. */
+  readonly vampDegrees: readonly number[] | undefined;
   readonly totalTicks: number;
 }

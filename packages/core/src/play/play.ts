@@ -5,7 +5,6 @@ import type { FingeredNote, Fingering } from '../fingering/fingering.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { fail, type Result, succeed } from '../problem.ts';
 import type { Round } from '../round/round.ts';
-import { droneOf, vampOf } from './backing.ts';
 import { ticksOf } from './note-value.ts';
 import { type PatternLine, patternLine } from './pattern.ts';
 import type { Click, Piece, PlayedNote, Section } from './piece.ts';
@@ -97,8 +96,7 @@ function playParts(parts: readonly Part[], options: PlayOptions, nameScale: Name
     countInTicks,
     sections,
     notes,
-    drone: droneOf(sections, timing),
-    vamp: vampOf(sections, timing, plan.vampDegrees),
+    vampDegrees: plan.vampDegrees,
     totalTicks: startTicks,
   });
 }
