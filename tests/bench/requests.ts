@@ -6,7 +6,6 @@ import { CATALOGUE } from '@stillroot/catalog';
 import {
   buildNeck,
   fingeringsOf,
-  handPositions,
   invariant,
   type LineNote,
   type Neck,
@@ -17,6 +16,7 @@ import {
   solve,
   spell,
   UNIVERSE,
+  widestHands,
 } from '@stillroot/core';
 import { leastPrices } from '@stillroot/core/exhaustive';
 import { percentile } from './figures.ts';
@@ -77,7 +77,7 @@ export function compareWithExhaustive(): void {
   const neck = neckOf('guitar-6');
   const lines = Array.from({ length: LINES }, (_, at) => lineOf(neck, at));
   const [from, to] = [5, 9];
-  const positions = handPositions(neck, REACH_MM, from, to);
+  const positions = widestHands(neck, REACH_MM, from, to);
   const homes = Array.from({ length: to - from + 1 }, (_, at) => from + at);
   const board = {
     scaleLengthMm: neck.scaleLengthMm,

@@ -24,6 +24,7 @@ export {
   type HandSizeName,
   handPositions,
   REACH_RANGE_MM,
+  widestHands,
 } from './fingering/hand.ts';
 export { solve } from './fingering/solve.ts';
 export type { BeyondReach } from './fingering/three-per-string.ts';
@@ -49,7 +50,6 @@ export {
   type NeckOptions,
   type NeckString,
   openSlot,
-  soundingPitchClasses,
   stringFretDistanceMm,
 } from './instrument/neck.ts';
 export { type OuterLengthsMm, SCALE_LENGTH_RANGE_MM } from './instrument/neck-options.ts';

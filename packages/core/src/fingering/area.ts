@@ -4,7 +4,7 @@
 import { type Neck, type NeckString, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
-import { type HandPosition, handPositions } from './hand.ts';
+import { type HandPosition, widestHands } from './hand.ts';
 import type { LineNote, Option } from './touch.ts';
 
 /** A stretch of a neck by slots, both ends included. */
@@ -41,9 +41,9 @@ function takesOpen(neck: Neck, area: Area, openStrings: OpenStrings): boolean {
   return openStrings === 'anywhere' || area.fromSlot === openSlot(neck);
 }
 
-/** Every way to lay a hand within an area; the nut, or the capo, is nobody's fret. */
+/** The widest ways to lay a hand within an area; the nut, or the capo, is nobody's fret. */
 export function handsIn(neck: Neck, { fromSlot, toSlot }: Area, reachMm: number): readonly HandPosition[] {
-  return handPositions(neck, reachMm, Math.max(fromSlot, openSlot(neck) + 1), toSlot);
+  return widestHands(neck, reachMm, Math.max(fromSlot, openSlot(neck) + 1), toSlot);
 }
 
 /** Marks by MIDI number what sounds in an area. Quick: every area of a neck is looked at before one is mapped. */

@@ -2,7 +2,7 @@
  * Fingerings: the ways to play a scale on a neck in a given style, best first; and where there is none,
  * the reason and the nearest thing that can be played.
  */
-import { type Neck, soundingPitchClasses } from '../instrument/neck.ts';
+import type { Neck } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import type { AreaShift } from './across-neck.ts';
 import type { OpenStrings } from './area.ts';
@@ -68,8 +68,7 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
 
 /** Says which notes of a scale a neck does not have, or undefined where it has them all. */
 export function missingNotes(neck: Neck, scale: Scale): string | undefined {
-  const sounding = soundingPitchClasses(neck);
-  const missing = scale.notes.filter((_, at) => !sounding.has(pitchClassesOf(scale)[at] as number));
+  const missing = scale.notes.filter((_, at) => !neck.pitchClasses.has(pitchClassesOf(scale)[at] as number));
   return missing.length > 0
     ? `in this tuning the frets of this instrument do not have ${missing.join(', ')}`
     : undefined;

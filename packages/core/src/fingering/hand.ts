@@ -116,6 +116,36 @@ export function widestPositions(positions: readonly HandPosition[]): readonly Ha
   });
 }
 
+/**
+ * The widest positions with finger 1 at home on a slot from `fromSlot` to `toSlot`: all that a solver needs.
+ * @param fromSlot at least 1: the nut is nobody's fret
+ */
+export function widestHands(
+  neck: Neck,
+  reachMm: number,
+  fromSlot: number,
+  toSlot: number,
+): readonly HandPosition[] {
+  const bySlot = widestBySlot(neck, reachMm);
+  return bySlot.slice(Math.max(1, fromSlot), Math.max(0, toSlot + 1)).flat();
+}
+
+/** The last hand that lay on a neck: most questions about one neck are asked for one hand. */
+const lastHands = new WeakMap<
+  Neck,
+  { readonly reachMm: number; readonly bySlot: readonly (readonly HandPosition[])[] }
+>();
+
+function widestBySlot(neck: Neck, reachMm: number): readonly (readonly HandPosition[])[] {
+  const known = lastHands.get(neck);
+  if (known?.reachMm === reachMm) return known.bySlot;
+  const bySlot = neck.slots.map((_, slot) =>
+    slot === 0 ? [] : widestPositions(positionsAt(neck, reachMm, slot)),
+  );
+  lastHands.set(neck, { reachMm, bySlot });
+  return bySlot;
+}
+
 function contains(wider: HandPosition, position: HandPosition): boolean {
   if (wider.indexSlot !== position.indexSlot) return false;
   if (wider.from > position.from || wider.to < position.to) return false;

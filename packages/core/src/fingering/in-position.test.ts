@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, modeOf, neckOf, rootOf, STEPS, scaleOf } from '../given.ts';
 import { spell } from '../mode/spelling.ts';
+import { UNIVERSE } from '../mode/universe.ts';
 import { modesFrom } from '../relation/relatives.ts';
 import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
 
@@ -39,6 +40,23 @@ describe('an area', () => {
     expect(best?.fingerings).toHaveLength(7);
     expect(new Set(best?.fingerings.map(({ notes }) => notes[0]?.midi))).toEqual(new Set([45]));
     expect(new Set(best?.fingerings.map(({ notes }) => notes.length))).toEqual(new Set([15]));
+  });
+
+  // Where all are asked for, every area is fingered; where few are, most never are.
+  test.each([1, 2, 5])('is the same whether all or the best %i are asked for', (limit) => {
+    let compared = 0;
+    for (const neck of Object.values(INSTRUMENTS).map((instrument) => neckOf(instrument))) {
+      for (const mode of UNIVERSE.modes.filter(({ index }) => index % 29 === limit)) {
+        const rounds = modesFrom(mode).map((one) => spell(one, rootOf('C')));
+        for (const scales of [rounds.slice(0, 1), rounds]) {
+          const search = { ...anywhere, each: scales.length === 1 ? limit : 1 };
+          const all = findSharedAreas(neck, scales, search);
+          expect(findSharedAreas(neck, scales, { ...search, limit })).toEqual(all.slice(0, limit));
+          compared += Number(all.length > limit);
+        }
+      }
+    }
+    expect(compared).toBeGreaterThan(40);
   });
 
   test('begins where it is asked to, or is not found', () => {

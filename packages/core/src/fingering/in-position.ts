@@ -4,8 +4,9 @@
  */
 import { type FretSlot, type Neck, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
-import { type Area, climbLine, handsIn, mapArea } from './area.ts';
+import { climbLine, handsIn, mapArea } from './area.ts';
 import { type Climb, type ClimbSearch, climbGroups } from './climbs.ts';
+import type { PackedCost } from './cost.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
 import { comfortableReachMm, spanMm } from './hand.ts';
 import { solveMoving } from './move.ts';
@@ -43,8 +44,8 @@ export function findSharedAreas(
   const groups = climbGroups(neck, scales, search);
   for (const how of ['staying', 'moving'] as const) {
     for (const group of groups()) {
-      const playable = group.flatMap((climb) => finger(neck, scales, climb, search, how));
-      if (playable.length > 0) return answer(neck, scales, playable, search);
+      const best = bestOf(neck, scales, group, search, how);
+      if (best.length > 0) return best.map(({ solutions }) => describe(neck, scales, solutions, search));
     }
   }
   return [];
@@ -55,77 +56,110 @@ export function fretsBeyondTwelfth(fret: number): number {
   return Math.max(0, fret - 12);
 }
 
-/** A climb with its fingerings, one a scale, and what they cost together. */
-interface Fingered {
-  readonly area: Area;
-  readonly solutions: readonly Solution[];
-  readonly cost: number;
+/** A climb, and what speaks against its area before a hand is laid on it. */
+interface Placed extends Climb {
+  readonly beyondTwelfth: number;
+  readonly strainMm: number;
 }
 
-/** The fingerings of a climb, or nothing where one of its scales has none. */
+/** A climb with its fingerings, one a scale, and what they cost together. */
+interface Fingered extends Placed {
+  readonly solutions: readonly Solution[];
+  readonly cost: PackedCost;
+}
+
+/**
+ * The best few of climbs that are alike in frets and octaves. They are tried in the order of what is known
+ * without a hand, so that those which could only come after the best few are never fingered.
+ */
+function bestOf(
+  neck: Neck,
+  scales: readonly Scale[],
+  climbs: readonly Climb[],
+  search: AreaSearch,
+  how: 'staying' | 'moving',
+): readonly Fingered[] {
+  const best: Fingered[] = [];
+  for (const climb of climbs.map((one) => place(neck, one, search.reachMm)).toSorted(comparePlaces)) {
+    const last = best[search.limit - 1];
+    const order = last ? comparePlaces(climb, last) : -1;
+    if (order > 0) break;
+    const bar = last && order === 0 ? last.cost : Number.POSITIVE_INFINITY;
+    for (const one of finger(neck, scales, climb, search, how, bar)) keep(best, one, search.limit);
+  }
+  return best;
+}
+
+function place(neck: Neck, climb: Climb, reachMm: number): Placed {
+  const { fromSlot, toSlot } = climb.area;
+  const spannedMm = spanMm(neck, Math.max(fromSlot, openSlot(neck) + 1), toSlot);
+  return {
+    ...climb,
+    beyondTwelfth: fretsBeyondTwelfth((neck.slots[toSlot] as FretSlot).fret),
+    strainMm: Math.max(0, spannedMm - comfortableReachMm(reachMm)),
+  };
+}
+
+function comparePlaces(a: Placed, b: Placed): number {
+  return a.beyondTwelfth - b.beyondTwelfth || a.strainMm - b.strainMm;
+}
+
+/** Overlapping areas may hold the same fingering: the best placed stays. Between equals the first found stands. */
+function keep(best: Fingered[], one: Fingered, limit: number): void {
+  const comesAfter = (other: Fingered): boolean => (comparePlaces(other, one) || other.cost - one.cost) <= 0;
+  const alike = best.findIndex((other) => isSame(other, one));
+  if (alike >= 0) {
+    if (comesAfter(best[alike] as Fingered)) return;
+    best.splice(alike, 1);
+  }
+  const at = best.findIndex((other) => !comesAfter(other));
+  best.splice(at < 0 ? best.length : at, 0, one);
+  best.splice(limit);
+}
+
+function isSame(a: Fingered, b: Fingered): boolean {
+  return a.solutions.every(({ touches }, scale) =>
+    isAlike(touches, (b.solutions[scale] as Solution).touches),
+  );
+}
+
+/** The fingerings of a climb; nothing where one of its scales has none, or where they cost `bar` or more together. */
 function finger(
   neck: Neck,
   scales: readonly Scale[],
-  { area, rootMidi, octaves }: Climb,
+  climb: Placed,
   { reachMm, each, openStrings }: AreaSearch,
   how: 'staying' | 'moving',
+  bar: PackedCost,
 ): readonly Fingered[] {
+  const { area, rootMidi, octaves } = climb;
   const map = mapArea(neck, area, openStrings);
   const positions = handsIn(neck, area, reachMm);
   const solve = (line: readonly LineNote[], count: number) =>
     how === 'staying' ? solveStaying(line, positions, count) : solveMoving(neck, line, positions, count);
   const solutions: Solution[] = [];
+  let cost = 0;
   for (const scale of scales) {
     const line = climbLine(map, scale, rootMidi, octaves * 7 + 1);
     const found = solve(line, scales.length === 1 ? each : 1);
-    if (scales.length === 1) return found.map((one) => ({ area, solutions: [one], cost: one.cost }));
-    if (!found[0]) return [];
-    solutions.push(found[0]);
+    if (scales.length === 1) return found.map((one) => ({ ...climb, solutions: [one], cost: one.cost }));
+    const [solution] = found;
+    cost += solution?.cost ?? Number.POSITIVE_INFINITY;
+    if (!solution || cost >= bar) return [];
+    solutions.push(solution);
   }
-  return [{ area, solutions, cost: solutions.reduce((sum, { cost }) => sum + cost, 0) }];
+  return [{ ...climb, solutions, cost }];
 }
 
-function answer(
+function describe(
   neck: Neck,
   scales: readonly Scale[],
-  candidates: readonly Fingered[],
-  { limit, reachMm, openStrings }: AreaSearch,
-): readonly SharedArea[] {
-  const beyond = ({ area }: Fingered): number =>
-    fretsBeyondTwelfth((neck.slots[area.toSlot] as FretSlot).fret);
-  const strainMm = ({ area }: Fingered): number =>
-    Math.max(
-      0,
-      spanMm(neck, Math.max(area.fromSlot, openSlot(neck) + 1), area.toSlot) - comfortableReachMm(reachMm),
-    );
-  const ranked = candidates
-    .map((one) => ({ ...one, beyond: beyond(one), strainMm: strainMm(one) }))
-    .toSorted(
-      (a, b) =>
-        a.beyond - b.beyond ||
-        a.strainMm - b.strainMm ||
-        a.cost - b.cost ||
-        a.area.fromSlot - b.area.fromSlot,
-    );
-  return distinct(ranked)
-    .slice(0, limit)
-    .map(({ solutions }) => ({
-      fingerings: scales.map((scale, at) =>
-        describeSolution(neck, scale, solutions[at] as Solution, openStrings),
-      ),
-    }));
-}
-
-/** Overlapping areas may hold the same fingering; the best placed stays. */
-function distinct<T extends Fingered>(ranked: readonly T[]): readonly T[] {
-  return ranked.filter(
-    ({ solutions }, at) =>
-      !ranked
-        .slice(0, at)
-        .some((before) =>
-          before.solutions.every((one, scale) =>
-            isAlike(one.touches, (solutions[scale] as Solution).touches),
-          ),
-        ),
-  );
+  solutions: readonly Solution[],
+  { openStrings }: AreaSearch,
+): SharedArea {
+  return {
+    fingerings: scales.map((scale, at) =>
+      describeSolution(neck, scale, solutions[at] as Solution, openStrings),
+    ),
+  };
 }

@@ -5,7 +5,7 @@
  */
 import type { Neck } from '../instrument/neck.ts';
 import { type PackedCost, packShift, packStretch } from './cost.ts';
-import { type HandPosition, tenthsMm, widestPositions } from './hand.ts';
+import { type HandPosition, tenthsMm } from './hand.ts';
 import { barOf, insertByCost } from './ranking.ts';
 import { costOfChange, type LineNote, type Solution, type Touch, touchIn } from './touch.ts';
 
@@ -22,10 +22,9 @@ export function solveMoving(
   count: number,
 ): readonly Solution[] {
   const homes = new Map(positions.map(({ indexSlot }) => [indexSlot, tenthsMm(neck, indexSlot)]));
-  const widest = widestPositions(positions);
   let before: readonly State[] | undefined;
   for (const note of line) {
-    const states = statesOf(note, widest, homes);
+    const states = statesOf(note, positions, homes);
     for (const state of states) arriveAt(state, before, note.holdsHand, count);
     const reached = states.filter(({ arrivals }) => arrivals.length > 0);
     if (reached.length === 0) return [];

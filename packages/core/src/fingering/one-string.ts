@@ -5,7 +5,7 @@ import type { Neck, NeckString } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { midiOfStep } from './area.ts';
-import { handPositions } from './hand.ts';
+import { widestHands } from './hand.ts';
 import { solve } from './solve.ts';
 import type { LineNote, Solution } from './touch.ts';
 
@@ -46,6 +46,6 @@ export function alongString(
       holdsHand: false,
     });
   }
-  const positions = handPositions(neck, reachMm, string.startSlot + 1, neck.slots.length - 1);
+  const positions = widestHands(neck, reachMm, string.startSlot + 1, neck.slots.length - 1);
   return solve(neck, line, positions, limit);
 }

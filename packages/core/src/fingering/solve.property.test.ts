@@ -17,7 +17,7 @@ import {
   sum,
   type Way,
 } from './exhaustive.ts';
-import { handPositions } from './hand.ts';
+import { widestHands } from './hand.ts';
 import { solve } from './solve.ts';
 import type { LineNote, Option, Solution } from './touch.ts';
 
@@ -88,7 +88,7 @@ function thin(board: Board, line: readonly LineNote[]): readonly LineNote[] {
 
 const solved = ({ board, neck, line }: Case): readonly Solution[] => {
   const [from = 1, to = 0] = [board.homes[0], board.homes.at(-1)];
-  return solve(neck, line, handPositions(neck, board.reachMm, from, to), BEST);
+  return solve(neck, line, widestHands(neck, board.reachMm, from, to), BEST);
 };
 
 function lookOf({ touches }: Solution): string {
@@ -154,7 +154,7 @@ describe('the solver', () => {
     fc.assert(
       fc.property(fc.noBias(cases), (one) => {
         const [from = 1, to = 0] = [one.board.homes[0], one.board.homes.at(-1)];
-        const positions = handPositions(one.neck, one.board.reachMm, from, to);
+        const positions = widestHands(one.neck, one.board.reachMm, from, to);
         const alone = solve(one.neck, one.line, positions);
         expect(alone.map(({ cost }) => cost)).toEqual(
           solved(one)

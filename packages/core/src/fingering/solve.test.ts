@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf } from '../given.ts';
 import { unpackCost } from './cost.ts';
-import { handPositions } from './hand.ts';
+import { widestHands } from './hand.ts';
 import { solve } from './solve.ts';
 import type { LineNote, Option } from './touch.ts';
 
 const neck = neckOf(INSTRUMENTS.guitar);
-const positions = handPositions(neck, 120, 1, 22);
+const positions = widestHands(neck, 120, 1, 22);
 
 const at = (string: number, slot: number): Option => ({ string, slot, isOpen: slot === 0 });
 const free = (...options: readonly Option[]): LineNote => ({ options, holdsHand: false });
@@ -98,7 +98,7 @@ describe('a line is not solved', () => {
 });
 
 describe('a hand at home on fret 5', () => {
-  const atFive = (line: readonly LineNote[]) => solve(neck, line, handPositions(neck, 120, 5, 5))[0];
+  const atFive = (line: readonly LineNote[]) => solve(neck, line, widestHands(neck, 120, 5, 5))[0];
   // 648 · (2^(−4/12) − 2^(−5/12)), in tenths from the nut
   const fretFiveMm = 28.8;
 

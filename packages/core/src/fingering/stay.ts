@@ -4,7 +4,7 @@
  * for every position of every area, so costs live in one table that is used again and again.
  */
 import { type PackedCost, packStretch } from './cost.ts';
-import { type HandPosition, widestPositions } from './hand.ts';
+import type { HandPosition } from './hand.ts';
 import { barOf, keepBest } from './ranking.ts';
 import { costOfChange, type LineNote, type Solution, type Touch, touchIn } from './touch.ts';
 
@@ -19,7 +19,7 @@ export function solveStaying(
   count: number,
 ): readonly Solution[] {
   const best: Solution[] = [];
-  for (const position of widestPositions(positions)) {
+  for (const position of positions) {
     const touches = touchesIn(position, line);
     if (touches) climb(line, touches, count, best);
   }

@@ -6,7 +6,7 @@ import { type Neck, type NeckString, openSlot } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { midiOfStep } from './area.ts';
-import { type HandPosition, handPositions, spanMm } from './hand.ts';
+import { type HandPosition, spanMm, widestHands } from './hand.ts';
 import { solve } from './solve.ts';
 import { solveStaying } from './stay.ts';
 import type { LineNote, Option, Solution } from './touch.ts';
@@ -89,9 +89,9 @@ export function threePerStringFrom(neck: Neck, scale: Scale, search: ThreePerStr
 
 function positionsFor(neck: Neck, line: readonly LineNote[], reachMm: number): readonly HandPosition[] {
   const slots = stoppedSlots(line);
-  if (slots.length === 0) return handPositions(neck, reachMm, 1, 1);
+  if (slots.length === 0) return widestHands(neck, reachMm, 1, 1);
   const lowest = Math.max(openSlot(neck) + 1, Math.min(...slots) - 3);
-  return handPositions(neck, reachMm, lowest, Math.max(...slots));
+  return widestHands(neck, reachMm, lowest, Math.max(...slots));
 }
 
 function spanOf(neck: Neck, notes: readonly LineNote[]): BeyondReach {

@@ -47,6 +47,8 @@ export interface Neck {
   readonly tuning: Tuning;
   /** Index 0 is string 1. */
   readonly strings: readonly NeckString[];
+  /** Everything that can be sounded anywhere on the neck. */
+  readonly pitchClasses: ReadonlySet<number>;
   /** Index 0 is the nut; ascending. */
   readonly slots: readonly FretSlot[];
   /** Of the longest string. */
@@ -113,6 +115,7 @@ export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckO
     instrument,
     tuning: ownTuning(instrument, tuning) ?? tuning,
     strings,
+    pitchClasses: pitchClassesOn(strings),
     slots: slots.value,
     capoFret,
     capoStrings,
@@ -139,10 +142,9 @@ export function stringFretDistanceMm(
   return fretDistanceMm(scaleLengthMm, semitones);
 }
 
-/** The pitch classes that can be sounded anywhere on the neck. */
-export function soundingPitchClasses(neck: Neck): ReadonlySet<number> {
+function pitchClassesOn(strings: readonly NeckString[]): ReadonlySet<number> {
   return new Set(
-    neck.strings.flatMap(({ midiBySlot }) => midiBySlot.filter((midi) => midi >= 0).map(pitchClassOf)),
+    strings.flatMap(({ midiBySlot }) => midiBySlot.filter((midi) => midi >= 0).map(pitchClassOf)),
   );
 }
 
