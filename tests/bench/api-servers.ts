@@ -20,7 +20,7 @@ export interface Running {
   kill(): Promise<void>;
 }
 
-const MAIN = fileURLToPath(new URL('../../apps/api/src/main.ts', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../apps/api/serve.js', import.meta.url));
 const BARE = fileURLToPath(new URL('api-bare.ts', import.meta.url));
 
 /** What `/proc` counts processor time in, on every Linux of today. */

@@ -9,7 +9,7 @@ import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
 import { startServer } from '../bench/api-servers.ts';
 
-const MAIN = fileURLToPath(new URL('../../apps/api/src/main.ts', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../apps/api/serve.js', import.meta.url));
 
 test('a server that is told to stop finishes what it began, says that it is not ready, and ends', async () => {
   const server = await startServer(false, { STOP_DELAY_MS: '2500', LOG_LEVEL: 'silent' });

@@ -2,6 +2,7 @@
  * Starts the server for `npm start`: the site and the API on one port, in one process or in several.
  */
 import cluster from 'node:cluster';
+import { flushCompileCache } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { readSettings, type Settings } from './settings.ts';
 
@@ -21,6 +22,8 @@ async function listen({ host, port, logLevel, stopDelayMs, redisUrl, ...rest }: 
   });
   try {
     const address = await app.listen({ host, port });
+    // For the next start, also where this one is killed.
+    flushCompileCache();
     if (cluster.isPrimary || cluster.worker?.id === 1) {
       console.log(`Stillroot is at ${address}/ and its API at ${address}/v1/docs. Stop it with Ctrl+C.`);
     }

@@ -72,7 +72,7 @@ export async function pack(prepared: Prepared, coding: Exclude<Coding, 'identity
           params: { [constants.BROTLI_PARAM_QUALITY]: 5, [constants.BROTLI_PARAM_SIZE_HINT]: body.length },
         })
       : await packGzip(body, { level: 6 });
-  const made = packed(bytes, `${prepared.etag}-${coding}`, withoutLength(fields), coding);
+  const made = packed(ofOwn(bytes), `${prepared.etag}-${coding}`, withoutLength(fields), coding);
   prepared[coding] = made;
   return made;
 }
@@ -97,6 +97,13 @@ export function isUnchanged(ifNoneMatch: string, etag: string): boolean {
 function leanest(body: string | Uint8Array): Buffer | string {
   if (typeof body !== 'string') return Buffer.from(body.buffer, body.byteOffset, body.byteLength);
   return Buffer.byteLength(body) === body.length ? body : Buffer.from(body);
+}
+
+/** A copy that holds on to nothing else: a packer's output is cut from a far larger piece of memory. */
+function ofOwn(bytes: Buffer): Buffer {
+  const copy = Buffer.allocUnsafeSlow(bytes.length);
+  bytes.copy(copy);
+  return copy;
 }
 
 function packed(

@@ -49,7 +49,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', 6000, 100_000_000),
     redisUrl: redisUrl?.replace(/^valkey/, 'redis'),
     trustedProxies: whole('TRUSTED_PROXIES', 0, 10),
-    mostKeptBytes: whole('KEPT_MEGABYTES', 24, 1024) * 1024 * 1024,
+    mostKeptBytes: whole('KEPT_MEGABYTES', 16, 1024) * 1024 * 1024,
     workers: Math.max(1, whole('WORKERS', 1, 64)),
     stopDelayMs: whole('STOP_DELAY_MS', 0, 60_000),
   };
