@@ -9,6 +9,7 @@ import fastifyStatic from '@fastify/static';
 import { findFamily } from '@stillroot/catalog';
 import { parseRoot } from '@stillroot/core';
 import type { FastifyInstance } from 'fastify';
+import { serveOembed } from './oembed.ts';
 import { refuseUnknown } from './replies.ts';
 
 /** The folders of the languages: English has the whole site. */
@@ -33,6 +34,7 @@ export async function serveSite(app: FastifyInstance, siteFolder: string): Promi
       return target === undefined ? reply.sendFile(`${path}index.html`) : reply.redirect(target, 303);
     });
   }
+  serveOembed(app);
   await app.register(fastifyCompress, {
     encodings: ['br', 'gzip'],
     brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } },

@@ -11,13 +11,14 @@ describe('the table of problems', () => {
 
   // RFC 9110, sections 15.5 and 15.6: 4xx for what the client should change, 5xx for what the server did.
   test.each(Object.entries(PROBLEM_KINDS))('%s has a status of its side', (name, { status }) => {
-    const [from, to] = name === 'ourFault' ? [500, 599] : [400, 499];
+    const isOurs = name === 'ourFault' || name === 'notOffered';
+    const [from, to] = isOurs ? [500, 599] : [400, 499];
     expect(Number.isInteger(status)).toBe(true);
     expect(status).toBeGreaterThanOrEqual(from);
     expect(status).toBeLessThanOrEqual(to);
   });
 
-  // RFC 9110, sections 15.5.1, 5, 6, 7, 14, 16 and 21; RFC 6585, sections 4 and 5.
+  // RFC 9110, sections 15.5.1, 5, 6, 7, 14, 16 and 21, and 15.6.1 and 2; RFC 6585, sections 4 and 5.
   test('has the statuses of the standard', () => {
     const statuses = Object.entries(PROBLEM_KINDS).map(([name, { status }]) => [name, status]);
     expect(Object.fromEntries(statuses)).toEqual({
@@ -32,6 +33,7 @@ describe('the table of problems', () => {
       tooMany: 429,
       tooLong: 431,
       ourFault: 500,
+      notOffered: 501,
     });
   });
 

@@ -84,6 +84,12 @@ export const PROBLEM_KINDS = {
     status: 500,
     meaning: 'The request was understood, and answering it failed. The log has the details.',
   },
+  notOffered: {
+    slug: 'not-offered',
+    title: 'That format is not offered',
+    status: 501,
+    meaning: 'What other sites need to show a page of this one is had as JSON or as XML.',
+  },
 } as const satisfies Record<string, ProblemKind>;
 
 export type ProblemName = keyof typeof PROBLEM_KINDS;
