@@ -67,6 +67,7 @@ async function start(args: readonly string[], isPinned: boolean, env: NodeJS.Pro
 }
 
 async function end(child: ChildProcess, signal: 'SIGTERM' | 'SIGKILL'): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
   const ended = once(child, 'exit');
   child.kill(signal);
   await ended;
