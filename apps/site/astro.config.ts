@@ -3,7 +3,7 @@
  */
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
-import { isItsOwnCanonical } from './src/facts/canonical.ts';
+import { isListed } from './src/facts/canonical.ts';
 import { LANGUAGES } from './src/words/languages.ts';
 
 const origin = process.env['SITE_ORIGIN'] ?? 'http://127.0.0.1:8080';
@@ -24,7 +24,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [
     sitemap({
-      filter: (page) => isItsOwnCanonical(new URL(page).pathname),
+      filter: (page) => isListed(new URL(page).pathname),
       customSitemaps: isWhole ? LANGUAGES.slice(1).map((other) => `${origin}${other.base}sitemap-0.xml`) : [],
     }),
   ],

@@ -51,6 +51,13 @@ export const PAGE_KINDS: readonly (readonly [string, string])[] = [
   ['route', '/routes/lydian-to-locrian/'],
   ['search', '/search/'],
   ['problem', '/problems/bad-input/'],
+  ['lesson', '/lesson/'],
+];
+
+/** What other sites show in a frame, which a script draws. */
+export const FRAMES: typeof PAGE_KINDS = [
+  ['round in a frame', '/embed/round/?family=harmonic-minor&root=a'],
+  ['scale in a frame', '/embed/scale/?mode=dorian&root=a&instrument=bass-4'],
 ];
 
 /** Opens the stage; the site must have been built. */

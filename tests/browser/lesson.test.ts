@@ -6,6 +6,7 @@ import type { AddressInfo } from 'node:net';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { ask } from '../api/server.ts';
 import { openStage, type Stage } from './browser.ts';
 
 let stage: Stage;
@@ -128,10 +129,10 @@ describe('a lesson', () => {
 
 describe('a page for another site', () => {
   test('shows a round and a scale as chosen within a page of another origin', async () => {
-    const frames = [
-      '/embed/round/?family=melodic-minor&root=e&instrument=mandolin&order=brightness',
-      '/embed/scale/?mode=dorian&root=b-flat&instrument=bass-5&names=german',
-    ].map((path) => `<iframe src="${stage.origin}${path}" title="t" width="600" height="600"></iframe>`);
+    const frames = await Promise.all([
+      frameOf('/rounds/melodic-minor/e/', '?instrument=mandolin&order=brightness'),
+      frameOf('/modes/dorian/b-flat/', '?instrument=bass-5&names=german'),
+    ]);
     const host = createServer((_request, response) => {
       response.setHeader('content-type', 'text/html; charset=utf-8');
       response.end(`<!doctype html><title>A school</title>${frames.join('')}`);
@@ -155,6 +156,19 @@ describe('a page for another site', () => {
       host.close();
     }
   });
+
+  /** The frame that the site hands out for one of its pages, found as another site would find it: by the link in its head. */
+  async function frameOf(path: string, chosen: string): Promise<string> {
+    const { text } = await ask(stage.origin, path);
+    const [, link = ''] =
+      /<link rel="alternate" type="application\/json\+oembed" href="([^"]+)"/.exec(text) ?? [];
+    const told = new URL(link.replaceAll('&amp;', '&'));
+    const page = new URL(told.searchParams.get('url') ?? '');
+    expect([told.pathname, page.pathname]).toEqual(['/oembed', path]);
+    const url = stage.origin + page.pathname + chosen;
+    const { body } = await ask<{ html: string }>(stage.origin, `/oembed?${new URLSearchParams({ url })}`);
+    return body.html;
+  }
 
   test.each([
     ['light', '/embed/round/?family=major&root=c'],

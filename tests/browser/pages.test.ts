@@ -5,7 +5,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openStage, PAGE_KINDS, type Stage } from './browser.ts';
+import { FRAMES, openStage, PAGE_KINDS, type Stage } from './browser.ts';
 
 let stage: Stage;
 beforeAll(async () => {
@@ -17,7 +17,7 @@ afterAll(() => stage.close());
 const ABOUT_COLOUR = ['color-contrast', 'link-in-text-block'];
 
 // One page a kind, looked at again and again: opening it is what takes the time.
-describe.each(PAGE_KINDS)('%s at %s', (_kind, path) => {
+describe.each([...PAGE_KINDS, ...FRAMES])('%s at %s', (_kind, path) => {
   const complaints: string[] = [];
   let page: Page;
   let status: number | undefined;
@@ -61,6 +61,14 @@ describe.each(PAGE_KINDS)('%s at %s', (_kind, path) => {
     ]);
     expect(content).toBeLessThanOrEqual(screen as number);
   });
+
+  if (FRAMES.some(([, frame]) => frame === path)) {
+    test('is drawn, and leads to its page beside the other site', async () => {
+      await page.locator('svg.neck').first().waitFor();
+      expect(await page.locator('h1 a').getAttribute('target')).toBe('_blank');
+    });
+    return;
+  }
 
   test('says the same without a script', async () => {
     const without = await stage.open(path, { javaScriptEnabled: false });

@@ -1,9 +1,13 @@
 /**
- * Printing: a round, a comparison and a route each fit one sheet of A4 and of Letter, with nothing cut and
- * the chooser left out.
+ * Printing: a round, a mode, a comparison and a route each fit one sheet of A4 and of Letter, with nothing
+ * cut and the chooser left out.
  */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { CATALOGUE } from '@stillroot/catalog';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openStage, type Stage } from './browser.ts';
+import { type Sheet, sheetsOf } from './paper.ts';
 
 let stage: Stage;
 beforeAll(async () => {
@@ -11,20 +15,66 @@ beforeAll(async () => {
 });
 afterAll(() => stage.close());
 
-test.each([
-  ['A4', '/rounds/harmonic-minor/a/'],
-  ['Letter', '/rounds/harmonic-minor/a/'],
-  ['A4', '/rounds/melodic-minor/e-flat/'],
-  ['A4', '/compare/dorian-and-phrygian/'],
-  ['Letter', '/compare/dorian-and-phrygian/'],
-  ['A4', '/routes/lydian-to-locrian/'],
-  ['Letter', '/routes/lydian-to-locrian/'],
-])('on %s %s is one page', async (format, path) => {
+const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
+
+/** Where the browser is told nothing else, a printer leaves no less than this free. */
+const LEAST_MARGIN_MM = 5;
+
+/** Each page, and some of what must stand on the sheet: what comes first, and what comes last. */
+const PRINTED: readonly (readonly [format: keyof typeof PAPERS, path: string, words: readonly string[]])[] = [
+  ...both('/rounds/harmonic-minor/a/', ['The round of harmonic minor from A', 'Locrian ♭4 𝄫7']),
+  ...both('/rounds/harmonic-minor/d/?instrument=bass-5', [
+    'B0 E1 A1 D2 G2',
+    'D harmonic minor',
+    'D Locrian ♭4 𝄫7',
+  ]),
+  ...both('/rounds/harmonic-minor/d/?instrument=mandolin', [
+    'G3 D4 A4 E5',
+    'D harmonic minor',
+    'D Locrian ♭4 𝄫7',
+  ]),
+  ['A4', '/rounds/melodic-minor/e-flat/', ['E♭ melodic minor', 'E♭ altered']],
+  ...both('/modes/dorian-sharp4/a/', ['A Dorian ♯4', 'In position', 'Chords on the degrees', 'G maj7♯5']),
+  ['A4', '/modes/phrygian-dominant/d/?instrument=guitar-7', ['Seven-string guitar', 'Chords on the degrees']],
+  ['A4', '/modes/dorian/d/?instrument=bass-4&style=across-the-neck', ['Across the neck', 'Shift']],
+  ...both('/modes/phrygian-dominant/', ['Phrygian dominant', 'Neighbours', 'Other names']),
+  ...both('/compare/dorian-and-phrygian/', ['Dorian', 'Phrygian']),
+  ...both('/routes/lydian-to-locrian/', ['Lydian', 'Locrian']),
+];
+
+function both(path: string, words: readonly string[]): typeof PRINTED {
+  return (['A4', 'Letter'] as const).map((format) => [format, path, words]);
+}
+
+test.each(PRINTED)('on %s %s is one page, whole', async (format, path, words) => {
   const page = await stage.open(path);
+  const instrument = new URL(path, stage.origin).searchParams.get('instrument');
+  if (instrument) {
+    const entry = CATALOGUE.instruments.find(({ id }) => id === instrument);
+    const strings = entry?.tunings[0].courses.length;
+    await page.waitForFunction(
+      (count) => document.querySelector('svg.neck[role=img]')?.querySelectorAll('text.open').length === count,
+      strings,
+    );
+  }
   const pdf = await page.pdf({ format });
-  const pages = pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? [];
-  expect(pages).toHaveLength(1);
+  const reader = await stage.open('/problems/bad-input/');
+  const sheets = await sheetsOf(reader, pdf);
+  expect(sheets).toHaveLength(1);
+  const [{ widthMm, heightMm, marginsMm, text, picture }] = sheets as [Sheet];
+  keepPicture(`${format}${path}`, picture);
+  expect([widthMm, heightMm].map(Math.round)).toEqual(PAPERS[format].map(Math.round));
+  for (const margin of Object.values(marginsMm)) expect(margin).toBeGreaterThan(LEAST_MARGIN_MM);
+  // The reader gives a sign as a piece of its own.
+  const run = text.replaceAll(/\s+/g, '');
+  for (const word of words) expect(run).toContain(word.replaceAll(' ', ''));
 });
+
+/** Pictures of the sheets, for those who want to look at them. */
+function keepPicture(name: string, picture: string): void {
+  const folder = process.env['PICTURES_FOLDER'];
+  if (folder) writeFileSync(join(folder, `${name.replaceAll(/[^\w-]+/g, '_')}.png`), picture, 'base64');
+}
 
 test('the chooser and the navigation are not printed', async () => {
   const page = await stage.open('/rounds/harmonic-minor/a/');

@@ -3,6 +3,7 @@
  */
 import { findMode, modeEntryOf } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS, kindestRoot, type Mode, parseRoot, type Root } from '@stillroot/core';
+import { englishPath } from './editions.ts';
 import { scalePath } from './paths.ts';
 
 /**
@@ -12,6 +13,11 @@ import { scalePath } from './paths.ts';
 export function canonicalRoot(mode: Mode, root: Root): Root {
   const kindest = kindestRoot(mode, root);
   return EVERYDAY_ROOTS.includes(kindest) ? kindest : root;
+}
+
+/** Whether a sitemap lists a page: not the twin of a kinder one, nor a frame for another site. */
+export function isListed(path: string): boolean {
+  return isItsOwnCanonical(path) && !englishPath(path).startsWith('/embed/');
 }
 
 /** Whether a page of the site is not the twin of a kinder one. */

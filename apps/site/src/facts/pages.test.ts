@@ -1,7 +1,7 @@
 import { CATALOGUE, findFamily, findMode } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS, parseRoot, pitchClassesOf, type Root } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
-import { canonicalPath, isItsOwnCanonical } from './canonical.ts';
+import { canonicalPath, isItsOwnCanonical, isListed } from './canonical.ts';
 import { instrumentPage } from './instrument-page.ts';
 import { modePage } from './mode-page.ts';
 import { fretboardPicture, roundPicture } from './paths.ts';
@@ -57,6 +57,9 @@ describe('canonicalPath', () => {
     expect(isItsOwnCanonical('/modes/ionian/g-sharp/')).toBe(false);
     expect(isItsOwnCanonical('/modes/ionian/a-flat/')).toBe(true);
     expect(isItsOwnCanonical('/rounds/major/g-sharp/')).toBe(true);
+    expect(['/rounds/major/a/', '/embed/round/', '/modes/ionian/g-sharp/'].filter(isListed)).toEqual([
+      '/rounds/major/a/',
+    ]);
   });
 
   test('every canonical page is a page, and stands for itself', () => {

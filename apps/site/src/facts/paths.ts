@@ -15,6 +15,12 @@ export function pagePath(path: string): string {
   return `${BASE}${path.slice(1)}`;
 }
 
+/** Where other sites learn how to show a page in a frame (oEmbed); undefined for pages that are not made for it. */
+export function oembedPath(path: string, address: string): string | undefined {
+  const isFramed = /^\/(?:modes|rounds)\/[^/]+\/[^/]+\/$/.test(path);
+  return isFramed ? `/oembed?url=${encodeURIComponent(address)}` : undefined;
+}
+
 /** The page of a mode, without a root, which is there in English only. */
 export function modePath(modeSlug: string): string {
   return `/modes/${modeSlug}/`;
