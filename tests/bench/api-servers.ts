@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 /** A server that runs. */
 export interface Running {
   readonly origin: string;
+  readonly pid: number;
   /** From the start of the process until it listens. */
   readonly startMs: number;
   residentMb(): Promise<number>;
@@ -50,6 +51,7 @@ async function start(args: readonly string[], isPinned: boolean, env: NodeJS.Pro
   const startMs = performance.now() - begun;
   return {
     origin,
+    pid: child.pid ?? 0,
     startMs,
     residentMb: async () => {
       const status = await readFile(`/proc/${child.pid}/status`, 'utf8').catch(() => '');

@@ -5,7 +5,7 @@
  */
 import { execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
@@ -40,7 +40,10 @@ async function startFront(port: number, ports: readonly [number, number]) {
       stdio: 'ignore',
     },
   );
-  onTestFinished(() => void child.kill('SIGTERM'));
+  onTestFinished(async () => {
+    child.kill('SIGKILL');
+    await rm(folder, { recursive: true, force: true });
+  });
   const origin = `http://127.0.0.1:${port}`;
   await expect
     .poll(

@@ -3,6 +3,7 @@
  */
 import { execFile } from 'node:child_process';
 import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
@@ -44,14 +45,31 @@ function isTaken(origin: string): Promise<boolean> {
   );
 }
 
-test('two processes share a port, and one that dies is replaced', async () => {
-  const server = await startServer(false, { WORKERS: '2', LOG_LEVEL: 'silent' });
-  const answers = await Promise.all(
-    Array.from({ length: 20 }, () => fetch(`${server.origin}/v1/modes/dorian`)),
-  );
-  expect(answers.every(({ ok }) => ok)).toBe(true);
-  await server.stop();
-});
+test.skipIf(process.platform !== 'linux')(
+  'two processes share a port, and one that dies is replaced',
+  async () => {
+    const server = await startServer(false, { WORKERS: '2', LOG_LEVEL: 'silent' });
+    const answers = await Promise.all(
+      Array.from({ length: 20 }, () => fetch(`${server.origin}/v1/modes/dorian`)),
+    );
+    expect(answers.every(({ ok }) => ok)).toBe(true);
+    const [first, second] = await childrenOf(server.pid);
+    process.kill(first as number, 'SIGKILL');
+    await expect
+      .poll(async () => (await childrenOf(server.pid)).filter((pid) => pid !== first), { timeout: 10_000 })
+      .toHaveLength(2);
+    expect(await childrenOf(server.pid)).toContain(second);
+    const again = await Promise.all(Array.from({ length: 20 }, () => isTaken(server.origin)));
+    expect(again).not.toContain(false);
+    await server.stop();
+  },
+);
+
+/** The processes that a process has started; proc(5), `/proc/tid/children`. */
+async function childrenOf(pid: number): Promise<readonly number[]> {
+  const listed = await readFile(`/proc/${pid}/task/${pid}/children`, 'utf8');
+  return listed.trim().split(' ').map(Number);
+}
 
 test.each([
   [{ PORT: 'eighty' }, 'PORT is "eighty"'],
