@@ -53,6 +53,33 @@ describe('what is asked for', () => {
     expect(asked.for === 'steps' && asked.steps.join('')).toBe(steps);
   });
 
+  // The names that these have: Phrygian dominant, Dorian #4, Lydian dominant, Locrian nat6, Locrian b4 bb7.
+  test.each([
+    ['phrygian with a major third', '1312122', undefined],
+    ['Phrygian maj 3', '1312122', undefined],
+    ['phrygian with a natural 3rd in F#', '1312122', 'F#'],
+    ['phrygian 3', '1312122', undefined],
+    ['dorian with a raised 4th', '2131212', undefined],
+    ['dorian with a sharp fourth', '2131212', undefined],
+    ['lydian with a minor seventh', '2221212', undefined],
+    ['locrian with a natural sixth', '1221312', undefined],
+    ['locrian with a diminished fourth and a diminished seventh', '1212213', undefined],
+  ])('%s is the mode with the steps %s', (text, steps, root) => {
+    const asked = askedBy(text);
+    expect(asked.for === 'steps' && asked.steps.join('')).toBe(steps);
+    expect(asked.root?.name).toBe(root);
+  });
+
+  test.each([
+    'phrygian major',
+    'dorian with',
+    'dorian with a lowered 9th',
+    'phrygian with a major',
+    'ionian dim 3',
+  ])('%s describes no mode', (text) => {
+    expect(askedBy(text).for).toBe('name');
+  });
+
   test.each([
     ['F# phrygian dominant', 'F#', ['phrygian', 'dominant']],
     ['dorian in f#', 'F#', ['dorian']],

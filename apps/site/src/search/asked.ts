@@ -10,6 +10,7 @@ import {
   type Root,
   toAscii,
 } from '@stillroot/core';
+import { describedMode } from './described.ts';
 import { wordsOf } from './words-of.ts';
 
 /** A degree that a mode must have. */
@@ -31,6 +32,9 @@ export type Asked = { readonly root: Root | undefined } & (
 /** Longer texts ask for nothing. */
 export const LONGEST_TEXT = 120;
 
+/** `dorian in F#`, `on F#`, `from F#`. */
+const LEADS_TO_ROOT: ReadonlySet<string> = new Set(['in', 'on', 'from']);
+
 const STEP_LETTERS: ReadonlyMap<string, number> = new Map([
   ['t', 2],
   ['s', 1],
@@ -43,6 +47,7 @@ const STEP_LETTERS: ReadonlyMap<string, number> = new Map([
  * @example askedBy('A B C D E F G#')      // notes
  * @example askedBy('1 b2 3 4 5 b6 b7')    // degrees
  * @example askedBy('1312122')             // steps
+ * @example askedBy('phrygian with a major third') // the steps of what is described
  * @example askedBy('phrygian dominant')   // a name
  * @example askedBy('F# phrygian dominant') // a name on a root
  */
@@ -56,6 +61,8 @@ export function askedBy(text: string): Asked {
   if (steps) return { for: 'steps', steps, root };
   const degrees = degreesIn(rest);
   if (degrees) return { for: 'degrees', degrees, root };
+  const described = describedMode(rest);
+  if (described) return { for: 'steps', steps: described.steps, root };
   return { for: 'name', words: rest, root };
 }
 
@@ -79,7 +86,10 @@ function withoutRoot(words: readonly string[]): {
   if (words.length < 2 || !(first ?? last)) return { root: undefined, rest: words };
   if (first) return { root: first, rest: words.slice(1) };
   const rest = words.slice(0, -1);
-  return { root: last, rest: rest.length > 1 && rest.at(-1) === 'in' ? rest.slice(0, -1) : rest };
+  return {
+    root: last,
+    rest: rest.length > 1 && LEADS_TO_ROOT.has(rest.at(-1) ?? '') ? rest.slice(0, -1) : rest,
+  };
 }
 
 function rootIn(word: string | undefined): Root | undefined {
