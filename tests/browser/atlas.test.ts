@@ -296,6 +296,18 @@ describe('the map', () => {
     expect(await page.locator('table.map-table th a[href^="/families/"]').count()).toBe(66);
   });
 
+  test('follows no touch before its code is there: it shows what was touched', async () => {
+    const page = await stage.open('/', { hasTouch: true, viewport: { width: 390, height: 844 } });
+    await page.route('**/_astro/map-island*', async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 700));
+      await route.continue();
+    });
+    await page.goto(`${stage.origin}/map/`);
+    await page.locator('.map a[id="2131212"]').tap();
+    await page.locator('.map-panel', { hasText: 'Dorian ♯4' }).waitFor();
+    expect(new URL(page.url()).pathname).toBe('/map/');
+  });
+
   test('shows at the first touch of a finger, and opens at the second', async () => {
     const page = await stage.open('/map/', { hasTouch: true, viewport: { width: 390, height: 844 } });
     const mark = page.locator('[id="2212221"]');

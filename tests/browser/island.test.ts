@@ -128,6 +128,30 @@ describe('a hurried reader', () => {
   });
 });
 
+test('a press on the button of the chooser leads to the picture, and a link to it all can be copied', async () => {
+  const page = await stage.open(`${ROUND}?hand=left`, { permissions: ['clipboard-read', 'clipboard-write'] });
+  await openChooser(page);
+  await page.locator('.chooser-form button').first().click();
+  await page.waitForFunction(
+    () => (document.querySelector('.picture')?.getBoundingClientRect().top ?? 999) < 40,
+  );
+  await page.locator('[data-copy]').click();
+  await page.locator('.foot [role=status]', { hasText: 'copied' }).waitFor();
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
+});
+
+test('a left-handed neck that is wider than the screen begins at its nut, on the right', async () => {
+  const page = await stage.open('/modes/dorian/a/?hand=left', { viewport: { width: 390, height: 844 } });
+  const box = page.locator('.neck-box.whole').first();
+  await page.waitForFunction(() => (document.querySelector('.neck-box.whole')?.scrollLeft ?? 0) > 100);
+  const [left, width, whole] = await box.evaluate((one) => [
+    one.scrollLeft,
+    one.clientWidth,
+    one.scrollWidth,
+  ]);
+  expect(Math.abs((left ?? 0) + (width ?? 0) - (whole ?? 0))).toBeLessThan(2);
+});
+
 describe('other choices', () => {
   test('left-handed necks are mirrored and keep their numbers', async () => {
     const right = await stage.open('/modes/dorian/a/');

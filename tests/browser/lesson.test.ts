@@ -128,6 +128,15 @@ describe('a lesson', () => {
 });
 
 describe('a page for another site', () => {
+  test('that is remembered stands in the address of the bare page too, and names what is compared', async () => {
+    const page = await stage.open('/lesson/#add=%2Fcompare%2F%3Fa%3Ddorian%26b%3Daeolian%26root%3Dd');
+    await page.locator('.lesson a', { hasText: 'Dorian and Aeolian on D, compared' }).waitFor();
+    await page.goto(`${stage.origin}/lesson/`);
+    await page.locator('.lesson a', { hasText: 'Dorian and Aeolian' }).waitFor();
+    expect(new URL(page.url()).hash).toContain('dorian');
+    expect(await page.locator('#lesson-link').inputValue()).toBe(page.url());
+  });
+
   test('shows a round and a scale as chosen within a page of another origin', async () => {
     const frames = await Promise.all([
       frameOf('/rounds/melodic-minor/e/', '?instrument=mandolin&order=brightness'),

@@ -72,7 +72,7 @@ export abstract class Island extends HTMLElement {
       this.fillForm();
       this.choices = this.withoutDefaults(this.startingChoices(), known);
       this.form?.addEventListener('change', () => this.changed(known));
-      this.form?.addEventListener('submit', () => this.changed(known));
+      this.form?.addEventListener('submit', () => this.submitted(known));
       this.addEventListener('click', (event) => this.clicked(event, known));
       const early = [...this.querySelectorAll<Field>('[data-touched]')].map(
         (field) => [field, field.value] as const,
@@ -126,6 +126,11 @@ export abstract class Island extends HTMLElement {
     const now = this.withoutDefaults(readForm(form, before), known);
     const isOther = now.instrument !== before.instrument;
     this.choose(isOther ? { ...now, ...ofNoNeck, answer: 1 } : { ...now, answer: 1 }, known);
+  }
+
+  private submitted(known: Known): void {
+    this.changed(known);
+    this.querySelector('.picture')?.scrollIntoView();
   }
 
   private clicked(event: Event, known: Known): void {
@@ -207,6 +212,9 @@ export abstract class Island extends HTMLElement {
     const chosen = neckFrom(choices, known.instruments, this.usualInstrument);
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = this.draw(known, chosen);
+    // A left-handed neck begins on the right.
+    for (const box of this.querySelectorAll('.neck-box.whole'))
+      box.scrollLeft = choices.hand === 'left' ? box.scrollWidth : 0;
     const problems = [...chosen.problems, ...this.ownProblems];
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);

@@ -50,6 +50,8 @@ export class LessonIsland extends HTMLElement {
       const form = this.place<HTMLDetailsElement>('.change-part');
       if (form) form.open = true;
     }
+    // A lesson that is remembered stands in the address as well, which is what is sent.
+    if (hash === '') this.keep();
     this.fill();
     this.draw();
   }

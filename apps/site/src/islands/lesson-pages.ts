@@ -2,14 +2,14 @@
  * The pages of a lesson: what each is called, what was chosen on it, and how other sites show it.
  */
 import { parseRoot } from '@stillroot/core';
-import { pagePath } from '../facts/paths.ts';
+import { COMPARE_KEYS, pagePath } from '../facts/paths.ts';
 import { neckWords } from '../markup/playing.ts';
 import { NAMING_NAMES } from '../words/choices.ts';
 import { CHOOSER, NAVIGATION, ORDER_NAMES, STYLE_NAMES } from '../words/interface.ts';
 import { instrumentName, modeName, scaleOn } from '../words/names.ts';
 import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
-import { roundTitle } from '../words/titles.ts';
+import { comparisonTitle, roundTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { choosesAnything, readChoices } from './choices.ts';
 import { neckFrom } from './neck-from.ts';
@@ -66,6 +66,10 @@ function titleOf(address: URL, { plain, instruments }: Known): string | undefine
     const root = rootOf(searchParams.get('root') ?? 'a');
     return family && root && roundTitle(family.name, root);
   }
+  const compared = COMPARE_KEYS.map((key) => plain.modes.find(({ slug }) => slug === searchParams.get(key)));
+  const names = compared.flatMap((mode) => mode?.name ?? []);
+  const comparedOn = rootOf(searchParams.get('root') ?? 'a');
+  if (room === 'compare' && names.length > 1 && comparedOn) return comparisonTitle(names, comparedOn);
   if (first === undefined) return Object.entries(NAVIGATION).find(([name]) => name === room)?.[1];
   const root = rootOf(second);
   if (second !== undefined && !root) return undefined;

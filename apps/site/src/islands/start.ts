@@ -23,9 +23,11 @@ const CODE: Readonly<Record<string, () => Promise<unknown>>> = {
 const island = document.querySelector<HTMLElement>(Object.keys(CODE).join());
 const query = new URLSearchParams(location.search);
 
+const foot = document.querySelector<HTMLElement>('.foot');
 const player = document.querySelector<HTMLElement>('play-island');
 
 if (island) start(island);
+if (foot) reveal(foot);
 if (player) awaitPress(player);
 // Until here the style sheet kept the room of what has now been shown.
 document.documentElement.setAttribute('data-revealed', '');
@@ -36,6 +38,9 @@ document.querySelector('a[data-lesson]')?.addEventListener('click', ({ currentTa
     link.search = '';
     link.hash = `add=${encodeURIComponent(pathname + search + hash)}`;
   }
+});
+foot?.querySelector('[data-copy]')?.addEventListener('click', ({ currentTarget }) => {
+  void copyAddress(currentTarget as HTMLElement);
 });
 // An island that draws necks reads the choices itself and passes them on.
 if (!island?.dataset['instrument']) carryAlong();
@@ -53,8 +58,27 @@ function start(one: HTMLElement): void {
   // What was chosen before the code is there is kept for it; no form inside an island is ever sent.
   one.addEventListener('input', ({ target }) => (target as Element).setAttribute('data-touched', ''));
   one.addEventListener('submit', (event) => event.preventDefault());
+  // A finger cannot point: what it touches before the code is there is pointed at, and not followed.
+  if (anchors !== undefined)
+    one.addEventListener('click', (event) => {
+      const mark = (event.target as Element).closest('a[id]');
+      if (!mark || customElements.get(one.localName) || (event as PointerEvent).pointerType !== 'touch')
+        return;
+      event.preventDefault();
+      history.replaceState(null, '', `#${mark.id}`);
+    });
   for (const event of ['change', 'pointerover', 'focusin', 'toggle'])
     (one.querySelector('.chooser') ?? one).addEventListener(event, wake, { once: true });
+}
+
+/** Copies the address of this page, and says beside the button whether that could be done. */
+async function copyAddress({ dataset, nextElementSibling: status }: HTMLElement): Promise<void> {
+  try {
+    await navigator.clipboard.writeText(location.href);
+    status?.replaceChildren(dataset['copy'] ?? '');
+  } catch {
+    status?.replaceChildren(dataset['failed'] ?? '');
+  }
 }
 
 /** Shows what works with a script, and puts away what is for readers without. */

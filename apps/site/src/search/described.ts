@@ -19,7 +19,7 @@ const FILLERS: ReadonlySet<string> = new Set([
 const ORDINALS = ['second', 'third', 'fourth', 'fifth', 'sixth', 'seventh'];
 
 /** Qualities of intervals, as alterations against the major scale. */
-const QUALITIES: ReadonlyMap<string, (degree: number) => number> = new Map([
+const QUALITIES = new Map<string, (degree: number) => number>([
   ['major', () => 0],
   ['maj', () => 0],
   ['perfect', () => 0],
