@@ -94,11 +94,13 @@ export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchM
   const travel =
     shifts === 0
       ? 'die Hand bleibt liegen'
-      : `die Hand wandert ${lengthWords(travelMm)} in ${counted(shifts, 'Lagenwechsel')}`;
+      : travelMm === 0
+        ? `die Hand bleibt liegen, und ein Finger rutscht ${counted(shifts, 'Mal')}`
+        : `die Hand wandert ${lengthWords(travelMm)} in ${counted(shifts, 'Lagenwechsel')}`;
   const stretch =
     stretchMm === 0
       ? 'kein Finger streckt sich'
-      : `die Finger strecken sich insgesamt ${lengthWords(stretchMm)} über ihre eigenen Bünde hinaus`;
+      : `die Finger strecken sich ${lengthWords(stretchMm)} über ihre eigenen Bünde hinaus, alle Töne zusammengezählt`;
   const changes =
     stringChanges === 0
       ? 'kein unbequemer Saitenwechsel'
@@ -109,8 +111,8 @@ export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchM
 export const positionWords: typeof English.positionWords = (positions) => {
   const frets = positions.map(fretWords);
   return positions.length === 1
-    ? `Finger 1 am Bund ${frets[0]}`
-    : `Finger 1 nacheinander an den Bünden ${frets.join(', ')}`;
+    ? `die Hand liegt am Bund ${frets[0]}`
+    : `die Hand liegt nacheinander an den Bünden ${frets.join(', ')}`;
 };
 
 export const chainWords: typeof English.chainWords = (count) =>

@@ -90,27 +90,29 @@ export function answerWords(at: number, count: number): string {
   return `Way ${at} of ${count}, best first.`;
 }
 
-/** What a fingering costs, broken down: `the hand travels 28.8 mm in 1 shift; fingers stretch 61 mm in all`. */
+/** What a fingering costs, broken down: `the hand travels 28.8 mm in 1 shift; fingers stretch 61 mm, all notes added up`. */
 export function costWords({ travelMm, shifts, stretchMm, stringChanges }: Cost): string {
   const travel =
     shifts === 0
       ? 'the hand stays'
-      : `the hand travels ${lengthWords(travelMm)} in ${counted(shifts, 'shift')}`;
+      : travelMm === 0
+        ? `the hand stays, and a finger slides ${counted(shifts, 'time')}`
+        : `the hand travels ${lengthWords(travelMm)} in ${counted(shifts, 'shift')}`;
   const stretch =
     stretchMm === 0
       ? 'no finger stretches'
-      : `fingers stretch ${lengthWords(stretchMm)} beyond their own frets in all`;
+      : `fingers stretch ${lengthWords(stretchMm)} beyond their own frets, all notes added up`;
   const changes =
     stringChanges === 0 ? 'no awkward string change' : `${counted(stringChanges, 'awkward string change')}`;
   return `${travel}; ${stretch}; ${changes}`;
 }
 
-/** Where finger 1 lies, one place after the other. */
+/** Where the hand lies, one place after the other: named by the fret of finger 1 at rest. */
 export function positionWords(positions: readonly number[]): string {
   const frets = positions.map(fretWords);
   return positions.length === 1
-    ? `finger 1 at fret ${frets[0]}`
-    : `finger 1 at frets ${frets.join(', ')} in turn`;
+    ? `the hand lies at fret ${frets[0]}`
+    : `the hand lies at frets ${frets.join(', ')} in turn`;
 }
 
 /** How many areas cover the neck. */

@@ -94,11 +94,13 @@ export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchM
   const travel =
     shifts === 0
       ? 'la mano no se mueve'
-      : `la mano se desplaza ${lengthWords(travelMm)} en ${counted(shifts, 'cambio', 'cambios')}`;
+      : travelMm === 0
+        ? `la mano no se mueve, y un dedo se desliza ${counted(shifts, 'vez', 'veces')}`
+        : `la mano se desplaza ${lengthWords(travelMm)} en ${counted(shifts, 'cambio', 'cambios')}`;
   const stretch =
     stretchMm === 0
       ? 'ningún dedo se estira'
-      : `los dedos se estiran en total ${lengthWords(stretchMm)} más allá de sus trastes`;
+      : `los dedos se estiran ${lengthWords(stretchMm)} más allá de sus trastes, sumando todas las notas`;
   const changes =
     stringChanges === 0
       ? 'ningún cambio de cuerda incómodo'
@@ -109,8 +111,8 @@ export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchM
 export const positionWords: typeof English.positionWords = (positions) => {
   const frets = positions.map(fretWords);
   return positions.length === 1
-    ? `dedo 1 en el traste ${frets[0]}`
-    : `dedo 1 en los trastes ${frets.join(', ')}, uno tras otro`;
+    ? `la mano está en el traste ${frets[0]}`
+    : `la mano está en los trastes ${frets.join(', ')}, uno tras otro`;
 };
 
 export const chainWords: typeof English.chainWords = (count) =>
