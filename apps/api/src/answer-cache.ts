@@ -1,5 +1,7 @@
 /**
- * Answers that were made, kept in bounded memory; those that were not asked for the longest go first.
+ * Answers that were made, kept in bounded memory; those that were not asked for the longest go first. An
+ * answer is kept when it is asked for a second time: most rounds never are, and would only push out others
+ * and be carried about by the garbage collector.
  */
 import type { Form } from './address.ts';
 import { type Prepared, sizeOf } from './prepared.ts';
@@ -15,12 +17,16 @@ export interface Kept {
   bytes: number;
 }
 
+/** How many addresses that were asked for once are remembered. */
+const MOST_NEW = 4000;
+
 /** Longer addresses are not kept. */
 const LONGEST_ADDRESS = 1000;
 
 export class AnswerCache {
   readonly mostBytes: number;
   readonly #kept = new Map<string, Kept>();
+  readonly #new = new Set<string>();
   #bytes = 0;
   #newest: string | undefined;
 
@@ -47,9 +53,14 @@ export class AnswerCache {
     return kept;
   }
 
-  /** Keeps an answer, or measures it again after a packed copy of it was made. */
+  /** Keeps an answer that was asked for before, or measures it again after a packed copy of it was made. */
   keep(url: string, route: string, offered: readonly Form[], form: Form, prepared: Prepared): void {
     if (url.length > LONGEST_ADDRESS || sizeOf(prepared) > this.mostBytes / 8) return;
+    if (!this.#kept.has(url) && !this.#new.delete(url)) {
+      this.#new.add(url);
+      if (this.#new.size > MOST_NEW) this.#new.delete(this.#new.keys().next().value as string);
+      return;
+    }
     const kept = this.#kept.get(url) ?? { route, offered, forms: new Map<Form, Prepared>(), bytes: 0 };
     kept.forms.set(form, prepared);
     let bytes = 2 * url.length;

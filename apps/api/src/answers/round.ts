@@ -48,7 +48,7 @@ interface Layout {
 
 /** Rounds that were laid out of late: another pattern, tempo or form of one is near at hand. */
 const laidOut = remember(
-  200,
+  24,
   ({ neck, family, root, options }: Layout) =>
     `${numberOf(neck)} ${family.id} ${root.name} ${JSON.stringify(options)}`,
   ({ neck, family, root, options }) => roundOf(neck, family.head.mode, root, options),
