@@ -90,6 +90,18 @@ describe('caching', () => {
     expect([old.text, versioned.text]).toEqual([versioned.text, old.text]);
   });
 
+  test('an answer is kept when it is asked for a second time, and no sooner', async () => {
+    const figure = async (): Promise<string | undefined> =>
+      /^stillroot_answers_kept_hits_total (\d+)$/m.exec((await ask(served.origin, '/metrics')).text)?.[1];
+    const path = '/v1/rounds/harmonic-major/Gb?instrument=mandolin&tempo=61';
+    const hits = Number(await figure());
+    await ask(served.origin, path);
+    await ask(served.origin, path);
+    expect(Number(await figure())).toBe(hits);
+    await ask(served.origin, path);
+    expect(Number(await figure())).toBe(hits + 1);
+  });
+
   test.each(['/health', '/ready', '/metrics'])('%s is never kept', async (path) => {
     expect((await ask(served.origin, path)).headers.get('cache-control')).toBe('no-store');
   });
