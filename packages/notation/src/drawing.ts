@@ -3,7 +3,6 @@
  */
 import {
   type Fingering,
-  formatDegree,
   type Neck,
   openSlot,
   type Place,
@@ -55,7 +54,8 @@ export function drawFretboard(
   title: string,
   labels: Labels = 'degrees',
 ): NeckDrawing {
-  const marks = placesOn(neck, scale).map((place) => markAt(place, scale, labels, false));
+  const texts = textsOf(scale, labels);
+  const marks = placesOn(neck, scale).map((place) => markAt(place, scale, texts, false));
   return {
     neck,
     fromSlot: 0,
@@ -88,12 +88,13 @@ export function drawFingering(
   const fromSlot = slotOf(neck, area.from);
   const toSlot = slotOf(neck, area.to);
   const isShown = ({ fret }: Place): boolean => fret >= area.from && fret <= area.to;
+  const texts = textsOf(scale, labels);
   const fingers = new Map(fingering.notes.map((note) => [`${note.string} ${note.fret}`, note.finger]));
   const marks = placesOn(neck, scale)
     .filter(isShown)
     .map((place) => {
       const finger = fingers.get(`${place.string} ${place.fret}`);
-      return markAt(place, scale, labels, finger === undefined, finger);
+      return markAt(place, scale, texts, finger === undefined, finger);
     });
   return {
     neck,
@@ -106,15 +107,32 @@ export function drawFingering(
   };
 }
 
-function markAt(place: Place, scale: Scale, labels: Labels, isQuiet: boolean, finger?: number): Mark {
-  const alteration = scale.mode.alterations[place.degree - 1] as number;
-  const texts: Record<Labels, string> = {
-    degrees: toSigns(formatDegree(place.degree, alteration)),
-    notes: toSigns(place.note),
-    fingers: finger === undefined ? '' : String(finger),
-  };
-  const { string, slot, degree } = place;
-  return { string, slot, degree, alteration, label: texts[labels], isQuiet };
+/** What stands in the marks of each degree; nothing where fingers do, which differ from note to note. */
+function textsOf(scale: Scale, labels: Labels): readonly string[] | undefined {
+  if (labels === 'fingers') return undefined;
+  return labels === 'notes' ? noteTexts(scale) : degreeTexts(scale);
+}
+
+/** A scale's notes with proper signs. */
+function noteTexts({ notes }: Scale): readonly string[] {
+  return notes.map(toSigns);
+}
+
+/** A scale's degrees with proper signs. */
+function degreeTexts({ mode }: Scale): readonly string[] {
+  return mode.formula.map(toSigns);
+}
+
+function markAt(
+  { string, slot, degree }: Place,
+  scale: Scale,
+  texts: readonly string[] | undefined,
+  isQuiet: boolean,
+  finger?: number,
+): Mark {
+  const alteration = scale.mode.alterations[degree - 1] as number;
+  const label = texts ? (texts[degree - 1] as string) : String(finger ?? '');
+  return { string, slot, degree, alteration, label, isQuiet };
 }
 
 /** On each string, the places where a degree now lies and where it lay before, within what is shown. */
@@ -145,19 +163,20 @@ function slotOf(neck: Neck, fret: number): number {
 }
 
 function describeFingering(neck: Neck, fingering: Fingering, scale: Scale): string {
+  const degrees = degreeTexts(scale);
   const notes = fingering.notes.map(({ string, fret, finger, note, degree }) => {
     const where = fret === 0 ? `string ${string} open` : `string ${string} fret ${fret} finger ${finger}`;
-    const alteration = scale.mode.alterations[degree - 1] as number;
-    return `${toSigns(formatDegree(degree, alteration))} ${toSigns(note)}: ${where}`;
+    return `${degrees[degree - 1]} ${toSigns(note)}: ${where}`;
   });
   return `${neck.strings.length} strings, counted from the highest-sounding side. ${notes.join('; ')}.`;
 }
 
 function describeMarks(neck: Neck, marks: readonly Mark[], scale: Scale): string {
+  const texts = noteTexts(scale);
   const lines = neck.strings.map(({ number, startSlot }) => {
     const onString = marks.filter(({ string }) => string === number);
     const places = onString.map(({ slot, degree }) => {
-      const note = toSigns(scale.notes[degree - 1] as string);
+      const note = texts[degree - 1];
       return slot === startSlot ? `open ${note}` : `${neck.slots[slot]?.fret} ${note}`;
     });
     return `String ${number}: ${places.join(', ')}`;

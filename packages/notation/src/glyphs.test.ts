@@ -96,6 +96,13 @@ describe('the label of a glyph', () => {
     }
   });
 
+  test('has its size and its place by classes on a page, whose style sheet knows them', () => {
+    expect(glyphLabel(7, '♭7', true)).toBe('<text>♭7</text>');
+    expect(glyphLabel(7, '♭♭♭7', true)).toBe('<text class="small">♭♭♭7</text>');
+    expect(glyphLabel(3, '♭3', true)).toBe('<text class="low">♭3</text>');
+    expect(glyphLabel(3, '♭♭♭3', true)).toBe('<text class="small low">♭♭♭3</text>');
+  });
+
   // Measured in a browser: a flat or sharp and a figure in bold are 1.17 em wide, capitals 0.73 em high.
   test('of two signs fits into the triangle where its head is, and does not go below its side', () => {
     const [, y, scale] = /translate\(0 ([\d.]+)\)scale\(([\d.]+)\)/.exec(glyphLabel(3, '♭3')) ?? [];

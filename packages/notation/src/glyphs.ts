@@ -39,9 +39,16 @@ const IN_TRIANGLE = { y: 7.5, scale: 0.85 };
 /** Longer labels are set smaller, by a style that no rule of the page overrides. */
 const LONG_LABEL = 3;
 
-/** The label of a glyph, to stand beside it in one group. */
-export function glyphLabel(degree: number, label: string): string {
+/**
+ * The label of a glyph, to stand beside it in one group; on a page its size and its place are classes, for
+ * pages keep all style in style sheets.
+ */
+export function glyphLabel(degree: number, label: string, onPage = false): string {
   const isLong = label.length > LONG_LABEL;
+  if (onPage) {
+    const kinds = [...(isLong ? ['small'] : []), ...(degree === 3 ? ['low'] : [])].join(' ');
+    return `<text${kinds && ` class="${kinds}"`}>${label}</text>`;
+  }
   const size = isLong ? ' style="font-size:9px"' : '';
   if (degree !== 3) return `<text y="${LABEL_Y}"${size}>${label}</text>`;
   const { y, scale } = IN_TRIANGLE;

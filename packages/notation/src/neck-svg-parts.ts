@@ -13,6 +13,8 @@ export interface Pen {
   /** Where a place is drawn, mirrored on a left-handed neck, to a tenth. */
   readonly at: (x: number) => number;
   readonly leftHanded: boolean;
+  /** Whether styles are classes; see `NeckSvgOptions`. */
+  readonly onPage: boolean;
   readonly idPrefix: string;
 }
 
@@ -62,14 +64,14 @@ export function boardSvg({ neck }: NeckDrawing, { ruler, at }: Pen): string {
 }
 
 /** The strings from where they begin, each with the name of its open note. */
-export function stringsSvg({ neck }: NeckDrawing, { ruler, at, leftHanded }: Pen): string {
+export function stringsSvg({ neck }: NeckDrawing, { ruler, at, leftHanded, onPage }: Pen): string {
   const count = neck.strings.length;
+  const anchor = leftHanded && !onPage ? ' style="text-anchor:start"' : '';
   return neck.strings
     .map(({ number, startSlot }) => {
       const y = ruler.y(number);
       const name = neck.tuning.courses[count - number]?.[0].name ?? '';
       const width = tidy(0.8 + (1.8 * (number - 1)) / Math.max(1, count - 1));
-      const anchor = leftHanded ? ' style="text-anchor:start"' : '';
       const label = `<text class="open" x="${at(OPEN_NAME_X)}" y="${y + 4}"${anchor}>${escapeXml(name)}</text>`;
       if (startSlot > ruler.lastSlot) return label;
       const from = at(ruler.lineX(Math.max(startSlot, ruler.firstSlot), y));
@@ -80,13 +82,16 @@ export function stringsSvg({ neck }: NeckDrawing, { ruler, at, leftHanded }: Pen
 }
 
 /** A degree's glyph with its label. */
-export function markSvg(mark: Mark, { ruler, at }: Pen): string {
-  const classes = ['mark', toneOf(mark.alteration)];
-  if (mark.isQuiet) classes.push('quiet');
-  else if (mark.degree === 1) classes.push('root');
+export function markSvg(
+  { string, slot, degree, alteration, label, isQuiet }: Mark,
+  { ruler, at, onPage }: Pen,
+): string {
+  const tone = toneOf(alteration);
+  const toned = onPage && tone === 'plain' ? '' : ` ${tone}`;
+  const kind = isQuiet ? ' quiet' : degree === 1 ? ' root' : '';
   return (
-    `<g class="${classes.join(' ')}" transform="translate(${at(ruler.placeX(mark.string, mark.slot))} ${ruler.y(mark.string)})">` +
-    `<use href="#degree-${mark.degree}"/>${glyphLabel(mark.degree, mark.label)}</g>`
+    `<g class="mark${toned}${kind}" transform="translate(${at(ruler.placeX(string, slot))} ${ruler.y(string)})">` +
+    `<use href="#${onPage ? 'd' : 'degree-'}${degree}"/>${glyphLabel(degree, label, onPage)}</g>`
   );
 }
 

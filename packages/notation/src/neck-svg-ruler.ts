@@ -50,14 +50,14 @@ export function rulerOf({ neck, fromSlot, toSlot }: NeckDrawing): Ruler {
   const count = neck.strings.length;
   const [treble, bass] = [neck.strings[0] as NeckString, neck.strings[count - 1] as NeckString];
   const unitsPerMm = scaleOf(neck, [treble, bass], firstSlot, toSlot);
-  const squareMm = (string: NeckString, slot: number): number =>
-    stringFretDistanceMm(string, neck.slots[slot] as FretSlot) - stringFretDistanceMm(string, SQUARE_AT);
-  const leftMm = Math.min(squareMm(treble, firstSlot), squareMm(bass, firstSlot));
-  const onString = (string: NeckString, slot: number): number =>
-    OPEN_COLUMN + (squareMm(string, slot) - leftMm) * unitsPerMm;
+  // Every mark asks for the lines beside it, so each is found once.
+  const [trebleMm, bassMm] = [squareMm(neck, treble), squareMm(neck, bass)];
+  const leftMm = Math.min(trebleMm[firstSlot] as number, bassMm[firstSlot] as number);
+  const toUnits = (mm: number): number => OPEN_COLUMN + (mm - leftMm) * unitsPerMm;
+  const [onTreble, onBass] = [trebleMm.map(toUnits), bassMm.map(toUnits)];
   const lineX = (slot: number, at: number): number => {
     const towardsBass = count > 1 ? (at - TOP) / (y(count) - TOP) : 0;
-    return onString(treble, slot) * (1 - towardsBass) + onString(bass, slot) * towardsBass;
+    return (onTreble[slot] as number) * (1 - towardsBass) + (onBass[slot] as number) * towardsBass;
   };
   const middleX = (slot: number, at: number): number =>
     slot <= firstSlot ? lineX(firstSlot, at) - OPEN_OFFSET : (lineX(slot - 1, at) + lineX(slot, at)) / 2;
@@ -72,8 +72,14 @@ export function rulerOf({ neck, fromSlot, toSlot }: NeckDrawing): Ruler {
     },
     firstSlot,
     lastSlot: toSlot,
-    right: Math.max(onString(treble, toSlot), onString(bass, toSlot)),
+    right: Math.max(onTreble[toSlot] as number, onBass[toSlot] as number),
   };
+}
+
+/** How far each fret of a string lies from where all strings are square to their frets. */
+function squareMm(neck: Neck, string: NeckString): readonly number[] {
+  const square = stringFretDistanceMm(string, SQUARE_AT);
+  return neck.slots.map((slot) => stringFretDistanceMm(string, slot) - square);
 }
 
 /** Drawing units in a millimetre: the narrowest fret has its room unless that makes the widest too wide. */

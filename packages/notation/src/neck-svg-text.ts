@@ -15,8 +15,12 @@ export function forAnyFont(text: string): string {
   return text.replaceAll('𝄫', '♭♭').replaceAll('𝄪', '×');
 }
 
+/** What XML text cannot hold as it is: most texts have nothing of the kind. */
+const UNSAFE = /[&<>"']|[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/u;
+
 /** Text made safe for XML content and attributes; characters that XML cannot hold are left out. */
 export function escapeXml(text: string): string {
+  if (!UNSAFE.test(text)) return text;
   return text
     .replaceAll(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '')
     .replaceAll('&', '&amp;')

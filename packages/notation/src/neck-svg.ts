@@ -17,6 +17,11 @@ export interface NeckSvgOptions {
   readonly handedness?: Handedness;
   /** Whether the drawing carries its own style and glyphs, for use outside a page that has them. */
   readonly standalone?: boolean;
+  /**
+   * Whether it is set into a page, whose style sheet styles it at its full size: styles and places of labels
+   * are classes, and glyphs have a shorter name, for a page holds a hundred.
+   */
+  readonly onPage?: boolean;
   /** What element ids begin with, where several drawings share a page. */
   readonly idPrefix?: string;
 }
@@ -30,11 +35,13 @@ const BELOW = 42;
 
 /** A neck drawing as an SVG element in text. */
 export function neckSvg(drawing: NeckDrawing, options: NeckSvgOptions = {}): string {
-  const { standalone = false, idPrefix = 'neck' } = options;
+  const { standalone = false, onPage = false, idPrefix = 'neck' } = options;
   const { width, height, body } = layNeck(drawing, options);
+  const size = ` width="${width}" height="${height}"`;
+  const head = onPage ? `class="neck"${size}` : 'xmlns="http://www.w3.org/2000/svg" class="neck"';
   const text =
-    `<svg xmlns="http://www.w3.org/2000/svg" class="neck" role="img" viewBox="0 0 ${width} ${height}"` +
-    ` aria-labelledby="${idPrefix}-t ${idPrefix}-d"${standalone ? ` width="${width}" height="${height}"` : ''}>` +
+    `<svg ${head} role="img" viewBox="0 0 ${width} ${height}"` +
+    ` aria-labelledby="${idPrefix}-t ${idPrefix}-d"${standalone && !onPage ? size : ''}>` +
     `<title id="${idPrefix}-t">${escapeXml(drawing.title)}</title>` +
     `<desc id="${idPrefix}-d">${escapeXml(drawing.description)}</desc>${standalone ? STANDALONE_HEAD : ''}${body}</svg>`;
   return standalone ? forAnyFont(text) : text;
@@ -50,14 +57,14 @@ export interface LaidNeck {
 /** Lays a neck out, without the SVG element around it. */
 export function layNeck(
   drawing: NeckDrawing,
-  { handedness = 'right', idPrefix = 'neck' }: NeckSvgOptions,
+  { handedness = 'right', onPage = false, idPrefix = 'neck' }: NeckSvgOptions,
 ): LaidNeck {
   const ruler = rulerOf(drawing);
   const width = Math.round(ruler.right + RIGHT);
   const height = ruler.y(drawing.neck.strings.length) + BELOW;
   const leftHanded = handedness === 'left';
   const at = (x: number): number => tidy(leftHanded ? width - x : x);
-  const pen: Pen = { ruler, at, leftHanded, idPrefix };
+  const pen: Pen = { ruler, at, leftHanded, onPage, idPrefix };
   const marks = drawing.marks.map((mark) => markSvg(mark, pen)).join('');
   const body = boardSvg(drawing, pen) + stringsSvg(drawing, pen) + movesSvg(drawing, pen) + marks;
   return { width, height, body };

@@ -3,7 +3,7 @@
  */
 import { findMode, modeEntryOf } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS, kindestRoot, type Mode, parseRoot, type Root } from '@stillroot/core';
-import { englishPath } from './editions.ts';
+import { isFrame } from './editions.ts';
 import { scalePath } from './paths.ts';
 
 /**
@@ -17,7 +17,7 @@ export function canonicalRoot(mode: Mode, root: Root): Root {
 
 /** Whether a sitemap lists a page: not the twin of a kinder one, nor a frame for another site. */
 export function isListed(path: string): boolean {
-  return isItsOwnCanonical(path) && !englishPath(path).startsWith('/embed/');
+  return isItsOwnCanonical(path) && !isFrame(path);
 }
 
 /** Whether a page of the site is not the twin of a kinder one. */

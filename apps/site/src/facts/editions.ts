@@ -24,6 +24,11 @@ export function isEnglishOnly(path: string): boolean {
   return /^\/modes\/[^/]+\/|^\/rounds\/[^/]+\/|^\/problems\//.test(path);
 }
 
+/** Whether a page is a frame that other sites show within theirs. */
+export function isFrame(path: string): boolean {
+  return englishPath(path).startsWith('/embed/');
+}
+
 /** All editions of a page, its own among them; none but itself where it is there in English only. */
 export function editionsOf(path: string): readonly Edition[] {
   const english = englishPath(path);

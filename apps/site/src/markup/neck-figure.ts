@@ -3,7 +3,6 @@
  */
 import { escapeXml, type NeckDrawing, neckSvg } from '@stillroot/notation';
 import { FIGURES } from '../words/interface.ts';
-import { withClasses } from './glyph.ts';
 
 /** How a neck stands on a page. */
 export interface NeckFigureOptions {
@@ -19,18 +18,16 @@ const PHONE_WIDTH = 350;
 
 /** A neck as a figure. Wide ones are a region of their own, so that they scroll by keyboard as well. */
 export function neckFigure(drawing: NeckDrawing, { leftHanded, id, isWhole }: NeckFigureOptions): string {
-  const svg = neckSvg(drawing, { handedness: leftHanded ? 'left' : 'right', idPrefix: id });
-  const size = /viewBox="0 0 (\d+) (\d+)"/.exec(svg);
-  const [, width = '0', height = '0'] = size ?? [];
-  const sized = svg.replace(
-    'xmlns="http://www.w3.org/2000/svg" class="neck"',
-    `class="neck" width="${width}" height="${height}"`,
-  );
-  const styled = withClasses(sized);
+  const svg = neckSvg(drawing, {
+    handedness: leftHanded ? 'left' : 'right',
+    onPage: true,
+    idPrefix: id,
+  });
+  const [, width = '0'] = / width="(\d+)"/.exec(svg) ?? [];
   const kinds = ['neck-box', ...(isWhole ? ['whole'] : []), ...(leftHanded ? ['left'] : [])];
   const region =
     Number(width) > PHONE_WIDTH
       ? ` role="region" tabindex="0" aria-label="${escapeXml(`${drawing.title}, ${FIGURES.scrollHint}`)}"`
       : '';
-  return `<div class="${kinds.join(' ')}"${region}>${styled}</div>`;
+  return `<div class="${kinds.join(' ')}"${region}>${svg}</div>`;
 }

@@ -10,8 +10,11 @@ export const LANGUAGES = [
   { code: 'es', name: 'Español', base: '/es/' },
 ] as const;
 
+/** A language of the site, and where its edition begins. */
+export type Language = (typeof LANGUAGES)[number];
+
 /** As BCP 47 has it. */
-export type LanguageCode = (typeof LANGUAGES)[number]['code'];
+export type LanguageCode = Language['code'];
 
 /** The shape of texts, whatever their language: the same names, the same functions, as many items. */
 export type SameShape<T> = T extends string
