@@ -41,7 +41,7 @@ export interface App extends FastifyInstance {
 /** Clients that are slower than this are let go. */
 const TIMEOUTS = { headersTimeout: 10_000, requestTimeout: 20_000, keepAliveTimeout: 65_000 } as const;
 const MOST_HEADER_BYTES = 16 * 1024;
-const KEPT_BYTES = 24 * 1024 * 1024;
+const KEPT_BYTES = 16 * 1024 * 1024;
 
 /** Builds the server without listening. */
 export async function buildApp(options: AppOptions = {}): Promise<App> {
