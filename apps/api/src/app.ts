@@ -13,6 +13,7 @@ import { API_FIELDS, siteFields } from './header-fields.ts';
 import { ProblemReply } from './problem-reply.ts';
 import { RateLimit } from './rate-limit.ts';
 import { refuseMalformed, refuseUnknown, sendProblem } from './replies.ts';
+import { USUAL_KEPT_BYTES } from './settings.ts';
 import { serveSite } from './site.ts';
 
 /** How the server is set up. */
@@ -41,7 +42,6 @@ export interface App extends FastifyInstance {
 /** Clients that are slower than this are let go. */
 const TIMEOUTS = { headersTimeout: 10_000, requestTimeout: 20_000, keepAliveTimeout: 65_000 } as const;
 const MOST_HEADER_BYTES = 16 * 1024;
-const KEPT_BYTES = 16 * 1024 * 1024;
 
 /** Builds the server without listening. */
 export async function buildApp(options: AppOptions = {}): Promise<App> {
@@ -52,7 +52,7 @@ export async function buildApp(options: AppOptions = {}): Promise<App> {
   });
   const desk = new Desk({
     dataVersion: options.dataVersion ?? digestSources(),
-    mostKeptBytes: options.mostKeptBytes ?? KEPT_BYTES,
+    mostKeptBytes: options.mostKeptBytes ?? USUAL_KEPT_BYTES,
     trustedProxies: options.trustedProxies ?? 0,
     ...(limit && { limit }),
   });

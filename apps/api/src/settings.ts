@@ -2,6 +2,11 @@
  * Settings of the server, from the environment.
  */
 
+/** How much memory answers are kept in where nothing else is said. */
+const USUAL_KEPT_MEGABYTES = 16;
+const MEGABYTE = 1024 * 1024;
+export const USUAL_KEPT_BYTES = USUAL_KEPT_MEGABYTES * MEGABYTE;
+
 /** What the environment says. */
 export interface Settings {
   readonly host: string;
@@ -49,7 +54,7 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', 6000, 100_000_000),
     redisUrl: redisUrl?.replace(/^valkey/, 'redis'),
     trustedProxies: whole('TRUSTED_PROXIES', 0, 10),
-    mostKeptBytes: whole('KEPT_MEGABYTES', 16, 1024) * 1024 * 1024,
+    mostKeptBytes: whole('KEPT_MEGABYTES', USUAL_KEPT_MEGABYTES, 1024) * MEGABYTE,
     workers: Math.max(1, whole('WORKERS', 1, 64)),
     stopDelayMs: whole('STOP_DELAY_MS', 0, 60_000),
   };

@@ -213,8 +213,7 @@ export abstract class Island extends HTMLElement {
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = this.draw(known, chosen);
     // A left-handed neck begins on the right.
-    for (const box of this.querySelectorAll('.neck-box.whole'))
-      box.scrollLeft = choices.hand === 'left' ? box.scrollWidth : 0;
+    for (const box of this.querySelectorAll('.neck-box.whole.left')) box.scrollLeft = box.scrollWidth;
     const problems = [...chosen.problems, ...this.ownProblems];
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);

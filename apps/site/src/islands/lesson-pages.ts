@@ -66,10 +66,12 @@ function titleOf(address: URL, { plain, instruments }: Known): string | undefine
     const root = rootOf(searchParams.get('root') ?? 'a');
     return family && root && roundTitle(family.name, root);
   }
-  const compared = COMPARE_KEYS.map((key) => plain.modes.find(({ slug }) => slug === searchParams.get(key)));
-  const names = compared.flatMap((mode) => mode?.name ?? []);
-  const comparedOn = rootOf(searchParams.get('root') ?? 'a');
-  if (room === 'compare' && names.length > 1 && comparedOn) return comparisonTitle(names, comparedOn);
+  if (room === 'compare' && first === undefined) {
+    const asked = COMPARE_KEYS.map((key) => plain.modes.find(({ slug }) => slug === searchParams.get(key)));
+    const names = asked.flatMap((mode) => mode?.name ?? []);
+    const root = rootOf(searchParams.get('root') ?? 'a');
+    if (names.length > 1 && root) return comparisonTitle(names, root);
+  }
   if (first === undefined) return Object.entries(NAVIGATION).find(([name]) => name === room)?.[1];
   const root = rootOf(second);
   if (second !== undefined && !root) return undefined;

@@ -10,7 +10,7 @@ import {
   type Root,
   toAscii,
 } from '@stillroot/core';
-import { describedMode } from './described.ts';
+import { alterationOf, describedMode } from './described.ts';
 import { wordsOf } from './words-of.ts';
 
 /** A degree that a mode must have. */
@@ -124,10 +124,8 @@ function degreesIn(words: readonly string[]): readonly AskedDegree[] | undefined
 }
 
 function degreeIn(sign: string): AskedDegree | undefined {
-  const [, accidental = '', digits = ''] = /^(nat|b{1,5}|#{1,5})?([1-7]|9|11|13)$/.exec(sign) ?? [];
+  const [, accidental, digits = ''] = /^(nat|b{1,5}|#{1,5})?([1-7]|9|11|13)$/.exec(sign) ?? [];
   if (digits === '') return undefined;
   const degree = ((Number(digits) - 1) % 7) + 1;
-  const size = accidental === 'nat' ? 0 : accidental.length;
-  const alteration = accidental.startsWith('b') ? -size : size;
-  return { degree, semitones: pitchClassOf((MAJOR_SEMITONES[degree - 1] ?? 0) + alteration) };
+  return { degree, semitones: pitchClassOf((MAJOR_SEMITONES[degree - 1] ?? 0) + alterationOf(accidental)) };
 }

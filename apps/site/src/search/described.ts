@@ -23,16 +23,12 @@ const QUALITIES = new Map<string, (degree: number) => number>([
   ['major', () => 0],
   ['maj', () => 0],
   ['perfect', () => 0],
-  ['natural', () => 0],
   ['minor', () => -1],
   ['min', () => -1],
-  ['flat', () => -1],
-  ['sharp', () => 1],
   ['augmented', () => 1],
   ['aug', () => 1],
-  // A fourth or fifth is diminished by one semitone, what can be minor by two.
-  ['diminished', (degree) => (degree === 4 || degree === 5 ? -1 : -2)],
-  ['dim', (degree) => (degree === 4 || degree === 5 ? -1 : -2)],
+  ['diminished', diminished],
+  ['dim', diminished],
 ]);
 
 /** Changes against the church mode itself. */
@@ -75,8 +71,14 @@ export function describedMode(words: readonly string[]): Mode | undefined {
   return steps.every((step) => step > 0) ? UNIVERSE.modesById.get(steps.join('')) : undefined;
 }
 
-function alterationOf(accidental: string | undefined): number {
-  if (accidental === undefined || accidental === 'nat') return 0;
+/** A fourth or fifth is diminished by one semitone, what can be minor by two. */
+function diminished(degree: number): number {
+  return degree === 4 || degree === 5 ? -1 : -2;
+}
+
+/** What an accidental before a digit does to the degree of the major scale. */
+export function alterationOf(accidental = 'nat'): number {
+  if (accidental === 'nat') return 0;
   return accidental.startsWith('b') ? -accidental.length : accidental.length;
 }
 

@@ -11,6 +11,7 @@ import { costOfChange, type LineNote, type Solution, type Touch, touchIn } from 
 /**
  * The cheapest ways to play a line without moving the hand, best first, each distinct from the others in a
  * string, a fret or a finger.
+ * @param positions as `widestHands` gives them: others could only play the same
  * @param count how many at most
  */
 export function solveStaying(
