@@ -1,5 +1,5 @@
 /**
- * Load: many connections that ask as fast as they are answered, or at a steady rate.
+ * Load: many connections that ask as fast as they are answered.
  */
 import autocannon from 'autocannon';
 
@@ -9,26 +9,20 @@ export interface LoadOptions {
   readonly path?: string;
   /** Addresses that are asked for one after another, each once. */
   readonly paths?: Iterator<string>;
-  /** At most so many requests a second; as many as are answered where absent. */
-  readonly perSecond?: number;
 }
 
 /** How it was answered. */
 export interface Load {
   readonly perSecond: number;
   readonly answered: number;
-  readonly p50Ms: number;
-  readonly p99Ms: number;
   readonly notOk: number;
 }
 
 const CONNECTIONS = 50;
-/** A steady rate needs fewer: each waits for its answer before it asks again. */
-const STEADY_CONNECTIONS = 20;
 
 /** Puts a server under load. */
 export async function load(origin: string, options: LoadOptions): Promise<Load> {
-  const { seconds, path = '/', paths, perSecond } = options;
+  const { seconds, path = '/', paths } = options;
   const next = (): string => {
     const { value, done } = paths?.next() ?? { value: path, done: false };
     if (done) throw new Error('there are no more addresses');
@@ -37,18 +31,15 @@ export async function load(origin: string, options: LoadOptions): Promise<Load> 
   const result = await autocannon({
     url: origin,
     duration: seconds,
-    connections: perSecond === undefined ? CONNECTIONS : STEADY_CONNECTIONS,
-    ...(perSecond !== undefined && { overallRate: Math.round(perSecond) }),
+    connections: CONNECTIONS,
     requests: [
       { method: 'GET', path, ...(paths && { setupRequest: (request) => ({ ...request, path: next() }) }) },
     ],
   });
-  const { requests, latency, non2xx, errors } = result;
+  const { requests, non2xx, errors } = result;
   return {
     perSecond: requests.average,
     answered: requests.total,
-    p50Ms: latency.p50,
-    p99Ms: latency.p99,
     notOk: non2xx + errors,
   };
 }

@@ -4,6 +4,7 @@
  * and be carried about by the garbage collector.
  */
 import type { Form } from './address.ts';
+import { AskedBefore } from './asked-before.ts';
 import { type Prepared, sizeOf } from './prepared.ts';
 
 /** What is kept of an address: its answers in the forms that were asked for. */
@@ -17,8 +18,8 @@ export interface Kept {
   bytes: number;
 }
 
-/** How many addresses that were asked for once are remembered. */
-const MOST_NEW = 4000;
+/** Of about how many addresses it is known that they were asked for. */
+const ASKED = 4000;
 
 /** Longer addresses are not kept. */
 const LONGEST_ADDRESS = 1000;
@@ -26,7 +27,7 @@ const LONGEST_ADDRESS = 1000;
 export class AnswerCache {
   readonly mostBytes: number;
   readonly #kept = new Map<string, Kept>();
-  readonly #new = new Set<string>();
+  readonly #asked = new AskedBefore(ASKED);
   #bytes = 0;
   #newest: string | undefined;
 
@@ -56,11 +57,7 @@ export class AnswerCache {
   /** Keeps an answer that was asked for before, or measures it again after a packed copy of it was made. */
   keep(url: string, route: string, offered: readonly Form[], form: Form, prepared: Prepared): void {
     if (url.length > LONGEST_ADDRESS || sizeOf(prepared) > this.mostBytes / 8) return;
-    if (!this.#kept.has(url) && !this.#new.delete(url)) {
-      this.#new.add(url);
-      if (this.#new.size > MOST_NEW) this.#new.delete(this.#new.keys().next().value as string);
-      return;
-    }
+    if (!this.#kept.has(url) && !this.#asked.ask(url)) return;
     const kept = this.#kept.get(url) ?? { route, offered, forms: new Map<Form, Prepared>(), bytes: 0 };
     kept.forms.set(form, prepared);
     let bytes = 2 * url.length;

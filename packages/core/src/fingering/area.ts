@@ -31,6 +31,11 @@ export function areasOfWidth(neck: Neck, width: number, openStrings: OpenStrings
   return Array.from({ length: count }, (_, at) => ({ fromSlot: first + at, toSlot: first + at + width - 1 }));
 }
 
+/** How far a fret lies beyond the twelfth, where most necks meet the body (common practice, no source). */
+export function fretsBeyondTwelfth(fret: number): number {
+  return Math.max(0, fret - 12);
+}
+
 /** The lowest and the highest stopped slot of a string in an area. */
 function stoppedSlots(string: NeckString, { fromSlot, toSlot }: Area): readonly [low: number, high: number] {
   return [Math.max(fromSlot, string.startSlot + 1), toSlot];

@@ -2,16 +2,16 @@
  * Climbs: the areas of a neck in which scales can be played upwards from one root over whole octaves, before
  * any hand is laid on them, in the order in which they are worth trying.
  */
-import type { Neck } from '../instrument/neck.ts';
+import type { FretSlot, Neck } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import {
   type Area,
   areasOfWidth,
   climbLength,
+  fretsBeyondTwelfth,
   markArea,
   newMarks,
   type OpenStrings,
-  rootsIn,
 } from './area.ts';
 import { widestHand } from './hand.ts';
 
@@ -34,36 +34,39 @@ export interface ClimbSearch {
 /** Beyond this many frets it is no longer one area. */
 const WIDEST_AREA = 12;
 
-/** Climbs that are alike in frets and octaves. */
+/** More octaves than any neck has. */
+const MOST_OCTAVES = 12;
+
+/** Climbs that are alike in frets and octaves, and lie all in easy reach or none. */
 export type Group = readonly Climb[];
 
-/**
- * Groups of climbs, the best first, as a sequence that may be read several times: it is worked out as far as
- * it is read.
- */
-export function climbGroups(
-  neck: Neck,
-  scales: readonly Scale[],
-  search: ClimbSearch,
-): () => Generator<Group> {
-  return lazily(
-    search.prefer === 'fewest-frets'
-      ? fewestFretsFirst(neck, scales, search)
-      : mostOctavesFirst(neck, scales, search),
-  );
+/** Groups of climbs, the best first, worked out as far as they are read. */
+export function climbGroups(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
+  return search.prefer === 'fewest-frets'
+    ? fewestFretsFirst(neck, scales, search)
+    : mostOctavesFirst(neck, scales, search);
 }
 
-/** Climbs area width by area width; within one width those with the most octaves first. */
+/** Climbs area width by area width; within one width by rank. */
 function* fewestFretsFirst(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
   for (const climbs of climbsByWidth(neck, scales, search)) {
-    yield* groupBy(climbs, ({ octaves }) => -octaves);
+    yield* groupBy(climbs, (climb) => rankOf(neck, climb));
   }
 }
 
-/** All climbs by octaves; among equals the narrowest areas first. */
+/** All climbs by rank; among equals the narrowest areas first. */
 function* mostOctavesFirst(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
   const climbs = [...climbsByWidth(neck, scales, search)].flat();
-  yield* groupBy(climbs, ({ octaves, area }) => -100 * octaves + area.toSlot - area.fromSlot);
+  yield* groupBy(climbs, (climb) => 100 * rankOf(neck, climb) + climb.area.toSlot - climb.area.fromSlot);
+}
+
+/**
+ * The more octaves the better; but areas that reach far beyond the twelfth fret come after the others: one
+ * octave in easy reach is more use than two where the neck meets the body (common practice, no source).
+ */
+function rankOf(neck: Neck, { area, octaves }: Climb): number {
+  const isFarUp = fretsBeyondTwelfth((neck.slots[area.toSlot] as FretSlot).fret) > 4;
+  return (isFarUp ? MOST_OCTAVES : 0) - octaves;
 }
 
 /**
@@ -93,7 +96,9 @@ function* climbsByWidth(
 
 /** The climb from the lowest root that has a whole octave of every scale above it. */
 function climbIn(area: Area, marks: Uint8Array, scales: readonly Scale[]): Climb | undefined {
-  for (const rootMidi of rootsIn(marks, scales[0] as Scale)) {
+  const { pitchClass } = (scales[0] as Scale).root;
+  for (let rootMidi: number = pitchClass; rootMidi < marks.length; rootMidi += 12) {
+    if (!marks[rootMidi]) continue;
     let shortest = Number.POSITIVE_INFINITY;
     for (const scale of scales) {
       shortest = Math.min(shortest, climbLength(marks, scale, rootMidi));
@@ -108,19 +113,4 @@ function climbIn(area: Area, marks: Uint8Array, scales: readonly Scale[]): Climb
 function groupBy<T>(items: readonly T[], rankOf: (item: T) => number): readonly (readonly T[])[] {
   const groups = Map.groupBy(items, rankOf);
   return [...groups].toSorted(([a], [b]) => a - b).map(([, group]) => group);
-}
-
-/** A sequence that is worked out as it is read and remembered for the next reading. */
-function lazily<T>(source: Generator<T>): () => Generator<T> {
-  const known: T[] = [];
-  return function* read() {
-    for (let at = 0; ; at += 1) {
-      if (at === known.length) {
-        const next = source.next();
-        if (next.done) return;
-        known.push(next.value);
-      }
-      yield known[at] as T;
-    }
-  };
 }

@@ -50,13 +50,11 @@ export function packShift(tenthsMm: number): PackedCost {
 
 /** A packed cost taken apart. */
 export function unpackCost(packed: PackedCost): Cost {
-  const [travel, afterTravel] = divide(packed, TRAVEL_UNIT);
-  const [shifts, afterShifts] = divide(afterTravel, SHIFT_UNIT);
-  const [stretch, stringChanges] = divide(afterShifts, STRETCH_UNIT);
+  const travel = Math.floor(packed / TRAVEL_UNIT);
+  const afterTravel = packed - travel * TRAVEL_UNIT;
+  const shifts = Math.floor(afterTravel / SHIFT_UNIT);
+  const afterShifts = afterTravel - shifts * SHIFT_UNIT;
+  const stretch = Math.floor(afterShifts / STRETCH_UNIT);
+  const stringChanges = afterShifts - stretch * STRETCH_UNIT;
   return { outOfReach: 0, travelMm: travel / 10, shifts, stretchMm: stretch / 10, stringChanges };
-}
-
-function divide(value: number, unit: number): readonly [whole: number, rest: number] {
-  const whole = Math.floor(value / unit);
-  return [whole, value - whole * unit];
 }

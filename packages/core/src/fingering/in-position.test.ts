@@ -3,7 +3,8 @@ import { INSTRUMENTS, modeOf, neckOf, rootOf, STEPS, scaleOf } from '../given.ts
 import { spell } from '../mode/spelling.ts';
 import { UNIVERSE } from '../mode/universe.ts';
 import { modesFrom } from '../relation/relatives.ts';
-import { findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
+import { fretsBeyondTwelfth } from './area.ts';
+import { findSharedAreas } from './in-position.ts';
 
 const { guitar, bass } = INSTRUMENTS;
 const anywhere = {
@@ -75,6 +76,19 @@ describe('an area', () => {
     expect(wide?.cost.travelMm).toBe(0);
     expect(small?.cost.travelMm).toBeGreaterThan(0);
     expect(small?.reachMm).toBeLessThanOrEqual(60);
+  });
+
+  // Two octaves of E fit in frets 17 to 21 of a five-string bass; one, in frets 8 to 12 (common practice, no source).
+  test('far up the neck comes after others, unless it is asked for', () => {
+    const neck = neckOf(bass, {}, 'B0-E1-A1-D2-G2');
+    const modes = modesFrom(modeOf(STEPS.harmonicMinor)).map((mode) => spell(mode, rootOf('E')));
+    const rowOf = (search: Partial<typeof anywhere> & { fromSlot?: number }) => {
+      const [best] = findSharedAreas(neck, modes, { ...anywhere, ...search });
+      const [first] = best?.fingerings ?? [];
+      return first && [first.notes.length, first.area.from];
+    };
+    expect(rowOf({})).toEqual([8, 8]);
+    expect(rowOf({ fromSlot: 17 })).toEqual([15, 17]);
   });
 
   test.each([

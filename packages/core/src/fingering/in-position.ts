@@ -4,8 +4,8 @@
  */
 import { type FretSlot, type Neck, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
-import { climbLine, handsIn, mapArea } from './area.ts';
-import { type Climb, type ClimbSearch, climbGroups } from './climbs.ts';
+import { climbLine, fretsBeyondTwelfth, handsIn, mapArea } from './area.ts';
+import { type Climb, type ClimbSearch, climbGroups, type Group } from './climbs.ts';
 import type { PackedCost } from './cost.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
 import { comfortableReachMm, spanMm } from './hand.ts';
@@ -29,10 +29,10 @@ export interface AreaSearch extends ClimbSearch {
 
 /**
  * The areas in which all the given scales can be played from the same root note, over the same number of
- * whole octaves, best first: those in which the hand need not move, then by frets and octaves as preferred,
- * then the fewest frets beyond the twelfth, then the least opening beyond a comfortable hand, then the
- * least cost, then the lowest on the neck. Answers are alike in frets and octaves. A single scale is
- * answered with every distinct fingering, so that several may lie in one area; several scales with the best
+ * whole octaves, best first: those in which the hand need not move, then by frets and octaves as preferred
+ * (those far up the neck after others), then the fewest frets beyond the twelfth, then
+ * the least opening beyond a comfortable hand, then the least cost, then the lowest on the neck. Answers
+ * are alike in frets and octaves. A single scale is answered with every distinct fingering, so that several may lie in one area; several scales with the best
  * of each area.
  * @param scales scales on one root
  */
@@ -41,19 +41,18 @@ export function findSharedAreas(
   scales: readonly Scale[],
   search: AreaSearch,
 ): readonly SharedArea[] {
-  const groups = climbGroups(neck, scales, search);
-  for (const how of ['staying', 'moving'] as const) {
-    for (const group of groups()) {
-      const best = bestOf(neck, scales, group, search, how);
-      if (best.length > 0) return best.map(({ solutions }) => describe(neck, scales, solutions, search));
-    }
-  }
-  return [];
+  const groups: Group[] = [];
+  const staying = bestOf(neck, scales, noted(climbGroups(neck, scales, search), groups), search, 'staying');
+  const best = staying.length > 0 ? staying : bestOf(neck, scales, groups, search, 'moving');
+  return best.map(({ solutions }) => describe(neck, scales, solutions, search));
 }
 
-/** How far a fret lies beyond the twelfth, where most necks meet the body (common practice, no source). */
-export function fretsBeyondTwelfth(fret: number): number {
-  return Math.max(0, fret - 12);
+/** What is read, written down as well. */
+function* noted<T>(items: Iterable<T>, list: T[]): Generator<T> {
+  for (const item of items) {
+    list.push(item);
+    yield item;
+  }
 }
 
 /** A climb, and what speaks against its area before a hand is laid on it. */
@@ -68,26 +67,47 @@ interface Fingered extends Placed {
   readonly cost: PackedCost;
 }
 
-/**
- * The best few of climbs that are alike in frets and octaves. They are tried in the order of what is known
- * without a hand, so that those which could only come after the best few are never fingered.
- */
+/** The best few, all of one size, of the first groups that have any. */
 function bestOf(
   neck: Neck,
   scales: readonly Scale[],
-  climbs: readonly Climb[],
+  groups: Iterable<Group>,
   search: AreaSearch,
   how: 'staying' | 'moving',
 ): readonly Fingered[] {
   const best: Fingered[] = [];
-  for (const climb of climbs.map((one) => place(neck, one, search.reachMm)).toSorted(comparePlaces)) {
+  for (const group of groups) {
+    const [first] = best;
+    if (first && !isOfOneSize(first, group[0] as Climb)) continue;
+    addBest(best, neck, scales, group, search, how);
+    if (best.length === search.limit) break;
+  }
+  return best;
+}
+
+function isOfOneSize(a: Climb, b: Climb): boolean {
+  return a.octaves === b.octaves && a.area.toSlot - a.area.fromSlot === b.area.toSlot - b.area.fromSlot;
+}
+
+/**
+ * Adds to the best few those of a group of climbs. They are tried in the order of what is known without a
+ * hand, so that those which could only come after the best few are never fingered.
+ */
+function addBest(
+  best: Fingered[],
+  neck: Neck,
+  scales: readonly Scale[],
+  group: Group,
+  search: AreaSearch,
+  how: 'staying' | 'moving',
+): void {
+  for (const climb of group.map((one) => place(neck, one, search.reachMm)).toSorted(comparePlaces)) {
     const last = best[search.limit - 1];
     const order = last ? comparePlaces(climb, last) : -1;
     if (order > 0) break;
     const bar = last && order === 0 ? last.cost : Number.POSITIVE_INFINITY;
     for (const one of finger(neck, scales, climb, search, how, bar)) keep(best, one, search.limit);
   }
-  return best;
 }
 
 function place(neck: Neck, climb: Climb, reachMm: number): Placed {

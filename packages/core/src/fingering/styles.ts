@@ -5,9 +5,9 @@
 import { type Neck, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { type AreaShift, acrossNeck } from './across-neck.ts';
-import { type OpenStrings, slotAtOrAbove } from './area.ts';
+import { fretsBeyondTwelfth, type OpenStrings, slotAtOrAbove } from './area.ts';
 import { describeSolution, type Fingering, type Style } from './fingering.ts';
-import { type AreaSearch, findSharedAreas, fretsBeyondTwelfth } from './in-position.ts';
+import { type AreaSearch, findSharedAreas } from './in-position.ts';
 import { alongString } from './one-string.ts';
 import { keepBest } from './ranking.ts';
 import {

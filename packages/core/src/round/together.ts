@@ -1,9 +1,9 @@
 /**
  * Fingering the modes of a round together: from one root note, and as near to one another as they can be.
  */
-import { type OpenStrings, slotAtOrAbove } from '../fingering/area.ts';
+import { fretsBeyondTwelfth, type OpenStrings, slotAtOrAbove } from '../fingering/area.ts';
 import { describeSolution, type Fingering, type FretRange, type Style } from '../fingering/fingering.ts';
-import { findSharedAreas, fretsBeyondTwelfth } from '../fingering/in-position.ts';
+import { findSharedAreas } from '../fingering/in-position.ts';
 import { alongString } from '../fingering/one-string.ts';
 import { startingSlots, threePerStringFrom, threePerStringObstacle } from '../fingering/three-per-string.ts';
 import { type RangeSearch, rootsOfTwoOctaves, twoOctavesFrom, wholeRange } from '../fingering/whole-range.ts';
