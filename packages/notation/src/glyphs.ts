@@ -29,7 +29,7 @@ const POLYGON_RADII: ReadonlyMap<number, number> = new Map([
 
 /** The definitions of all seven glyphs, to be put once into a document that draws necks. */
 export const GLYPH_DEFINITIONS: string = [1, 2, 3, 4, 5, 6, 7]
-  .map((degree) => `<g id="degree-${degree}">${shapeOf(degree)}</g>`)
+  .map((degree) => `<g id="degree-${degree}">${glyphShape(degree)}</g>`)
   .join('');
 
 /** How far down the foot of a label stands. */
@@ -84,7 +84,7 @@ export const NECK_STYLE = `
 .neck .gone{stroke:#5a554d;stroke-width:.9;stroke-dasharray:2 2;fill:none}
 `.trim();
 
-function shapeOf(degree: number): string {
+export function glyphShape(degree: number): string {
   if (degree === 1) return `<circle r="${GLYPH_RADIUS}"/>`;
   if (degree === 2) return '<path d="M-16 0Q0-21 16 0Q0 21-16 0Z"/>';
   const radius = POLYGON_RADII.get(degree) as number;

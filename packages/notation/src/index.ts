@@ -10,7 +10,7 @@ export {
   type Move,
   type NeckDrawing,
 } from './drawing.ts';
-export { GLYPH_DEFINITIONS, glyphLabel, NECK_STYLE, type Tone, toneOf } from './glyphs.ts';
+export { GLYPH_DEFINITIONS, glyphLabel, glyphShape, NECK_STYLE, type Tone, toneOf } from './glyphs.ts';
 export { type MidiOptions, midiFile } from './midi.ts';
 export { type MusicXmlOptions, musicXml, type Spelling } from './musicxml.ts';
 export type { StaffClef } from './musicxml-measure.ts';

@@ -22,7 +22,7 @@ export function editionConfig({ code, base }: Language) {
     devToolbar: { enabled: false },
     vite: {
       // Scripts and styles stay files of their own, so that thousands of pages share them.
-      build: { assetsInlineLimit: 0 },
+      build: { assetsInlineLimit: 0, cssCodeSplit: false },
       // The texts of this edition's language; without a build they are English, as package.json says.
       resolve: {
         alias: [{ find: /^#words\//, replacement: `${SITE_ROOT}src/words/${code}/` }],

@@ -2,7 +2,7 @@
  * The map of all modes as SVG: every mark is a link, every family a group with a thread.
  */
 import type { ModeEntry } from '@stillroot/catalog';
-import { escapeXml } from '@stillroot/notation';
+import { escapeXml, glyphShape } from '@stillroot/notation';
 import { CHURCH_ENTRIES } from '../facts/church-modes.ts';
 import {
   BRIGHTEST,
@@ -53,7 +53,7 @@ function definitions(): string {
     .map(
       (degree) =>
         `<g id="mode-${degree}"><path class="hit" d="M-10-10h20v20h-20z" fill="none" stroke="none" pointer-events="all"/>` +
-        `<use href="#d${degree}" transform="scale(${GLYPH_SCALE})"/>` +
+        `<g transform="scale(${GLYPH_SCALE})">${glyphShape(degree)}</g>` +
         `<text y="3.8" class="mode-number">${degree}</text></g>`,
     )
     .join('');
