@@ -122,6 +122,37 @@ describe('the first press', () => {
   });
 });
 
+describe('one mode of a round', () => {
+  test('is played by its own button, before and after the code is there, and all again by the first', async () => {
+    const page = await open(`${ROUND}?countIn=0&backing=none`);
+    const second = page.getByRole('button', { name: 'Play: A Locrian ♮6' });
+    const third = page.getByRole('button', { name: 'Play: A Ionian ♯5' });
+    await second.click();
+    await expect.poll(() => second.getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => now(page)).toContain('A Locrian ♮6: A, 1');
+    expect(query(page)).toMatchObject({ loop: 'mode', turn: '2' });
+    await third.click();
+    await expect.poll(() => now(page)).toContain('A Ionian ♯5: A, 1');
+    expect(await second.getAttribute('aria-pressed')).toBe('false');
+    await third.click();
+    await expect.poll(() => third.getAttribute('aria-pressed')).toBe('false');
+    expect(await page.locator('.play-go').textContent()).toBe('Play');
+    await play(page);
+    await expect.poll(() => now(page)).toContain('A Ionian ♯5');
+    expect(query(page)).not.toHaveProperty('loop');
+    expect(await third.getAttribute('aria-pressed')).toBe('false');
+  });
+
+  test('has its button again after the neck was drawn anew', async () => {
+    const page = await open(`${ROUND}?countIn=0&instrument=bass-5`);
+    const second = page.getByRole('button', { name: 'Play: A Locrian ♮6' });
+    await page.locator('.where', { hasText: 'bass' }).waitFor();
+    await second.click();
+    await expect.poll(() => second.getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.locator('.mark.sounding').count()).toBeGreaterThan(0);
+  });
+});
+
 describe('in time', () => {
   test('strikes come at the tempo, and the light falls on the note that is struck', async () => {
     const page = await open(`${SCALE}?tempo=240&countIn=0&backing=none&metronome=off`);

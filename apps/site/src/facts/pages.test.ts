@@ -33,9 +33,9 @@ describe('scalePage', () => {
   test('lists six other modes of the family, six relatives and at most twelve scales that share six notes', () => {
     const page = scalePage(entryOf('Phrygian dominant'), rootOf('D'));
     expect([page.parallels.length, page.relatives.length]).toEqual([6, 6]);
-    expect(page.sharingSix.length).toBeLessThanOrEqual(12);
+    expect(page.sharingSix.scales.length).toBeLessThanOrEqual(12);
     const own = new Set(pitchClassesOf(page.scale));
-    for (const other of page.sharingSix)
+    for (const other of page.sharingSix.scales)
       expect(pitchClassesOf(other).filter((one) => own.has(one))).toHaveLength(6);
   });
 

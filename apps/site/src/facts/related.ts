@@ -25,16 +25,30 @@ interface SharedFromRoot {
   readonly semitones: number;
 }
 
-const sharedByMode = new Map<Mode, readonly SharedFromRoot[]>();
+/** The first of those that share notes with a mode, and how many there are. */
+interface SharedWith {
+  readonly first: readonly SharedFromRoot[];
+  readonly count: number;
+}
+
+const sharedByMode = new Map<Mode, SharedWith>();
+
+/** Scales that share notes with another: those to be listed, and how many there are. */
+export interface Sharing {
+  readonly scales: readonly Scale[];
+  readonly count: number;
+}
 
 /**
  * Scales that hold six of a scale's seven notes, the best known first, then the simplest names; at most
  * twelve, each on the kindest root of its pitch class.
  */
-export function scalesSharingSix(scale: Scale): readonly Scale[] {
-  return sharedFromRoot(scale.mode).map(({ mode, semitones }) =>
+export function scalesSharingSix(scale: Scale): Sharing {
+  const { first, count } = sharedFromRoot(scale.mode);
+  const scales = first.map(({ mode, semitones }) =>
     spell(mode, kindestRootOf(mode, pitchClassOf(scale.root.pitchClass + semitones))),
   );
+  return { scales, count };
 }
 
 /** How many pitch classes two scales have in common. */
@@ -47,7 +61,7 @@ export function movedBetween(from: Mode, to: Mode): readonly MovedDegree[] {
   return movedDegrees(from.semitones, to.semitones);
 }
 
-function sharedFromRoot(mode: Mode): readonly SharedFromRoot[] {
+function sharedFromRoot(mode: Mode): SharedWith {
   const known = sharedByMode.get(mode);
   if (known) return known;
   const anywhere = spell(mode, kindestRootOf(mode, 0));
@@ -56,10 +70,10 @@ function sharedFromRoot(mode: Mode): readonly SharedFromRoot[] {
     .map(({ scale }) => ({ mode: scale.mode, semitones: scale.root.pitchClass }))
     .toSorted(
       (a, b) => modePreference(b.mode) - modePreference(a.mode) || complexity(a.mode) - complexity(b.mode),
-    )
-    .slice(0, MOST_SHARED);
-  sharedByMode.set(mode, found);
-  return found;
+    );
+  const shared = { first: found.slice(0, MOST_SHARED), count: found.length };
+  sharedByMode.set(mode, shared);
+  return shared;
 }
 
 function complexity({ base }: Mode): number {

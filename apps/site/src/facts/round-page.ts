@@ -39,7 +39,7 @@ export interface RoundPage {
 export function roundPage(family: FamilyEntry, root: Root, headingLevel: 2 | 3 = 2): RoundPage {
   const head = family.head.mode;
   const round = roundOf(GUITAR_NECK, head, root);
-  const view = { round, neck: GUITAR_NECK, head, nameOf: modeEntryOf, headingLevel } as const;
+  const view = { round, neck: GUITAR_NECK, head, nameOf: modeEntryOf, headingLevel, isPlayed: true } as const;
   return {
     family,
     root,

@@ -27,7 +27,7 @@ import { notesShared } from '../words/sentences.ts';
 import { baseModeOf } from './base-mode.ts';
 import { canonicalPath } from './canonical.ts';
 import { GUITAR_NECK } from './guitar.ts';
-import { movedBetween, notesInCommon, scalesSharingSix } from './related.ts';
+import { movedBetween, notesInCommon, type Sharing, scalesSharingSix } from './related.ts';
 
 /** A mode of the same family on the same root. */
 export interface Parallel {
@@ -55,7 +55,7 @@ export interface ScalePage {
   readonly parallels: readonly Parallel[];
   readonly relatives: readonly Scale[];
   readonly neighbours: readonly Neighbour[];
-  readonly sharingSix: readonly Scale[];
+  readonly sharingSix: Sharing;
   readonly answer: FingeringAnswer;
 }
 

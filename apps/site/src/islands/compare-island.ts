@@ -44,7 +44,7 @@ export class CompareIsland extends Island {
     const { labels, hand } = this.choices;
     const { scales, nameOf } = this.read();
     const names = scales.map(({ mode }) => nameOf(mode).name);
-    if (!this.isPair) document.title = comparisonTitle(names, scales[0].root);
+    if (!this.isPair) this.name(comparisonTitle(names, scales[0].root));
     return comparisonHtml({
       comparison: compareScales(scales),
       neck,
@@ -52,6 +52,13 @@ export class CompareIsland extends Island {
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
     });
+  }
+
+  /** The page of all comparisons is called after the one that it shows. */
+  private name(title: string): void {
+    document.title = title;
+    const heading = document.querySelector('h1');
+    if (heading && this.ownQuery().size > 0) heading.textContent = title;
   }
 
   protected override ownQuery(): URLSearchParams {

@@ -2,7 +2,7 @@
  * The play-along: what is chosen is played, seen and kept in the address.
  */
 import type { Piece } from '@stillroot/core';
-import { barHtml, FILE_KINDS, type FileKind, panelHtml } from '../markup/play-panel.ts';
+import { FILE_KINDS, type FileKind } from '../markup/play-panel.ts';
 import { PLAY } from '../words/play.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { here, writeAddress } from './play-address.ts';
@@ -11,6 +11,7 @@ import { problemText, readPanel, writePanel } from './play-form.ts';
 import { seekOfKey, tempoStepOfKey } from './play-keyboard.ts';
 import { Lights } from './play-lights.ts';
 import { type Material, materialOf } from './play-material.ts';
+import { PlayParts, pressedTurn } from './play-parts.ts';
 import type { Seek } from './play-place.ts';
 import { FIRST_VOLUME, PlaySession } from './play-session.ts';
 import { PlayView } from './play-view.ts';
@@ -18,6 +19,7 @@ import { PlayView } from './play-view.ts';
 /** `<play-island data-root data-instrument>` with `data-family` or `data-mode`. */
 export class PlayIsland extends HTMLElement {
   private choices: PlayChoices = readPlayChoices(here());
+  private readonly parts = new PlayParts(this);
   private view = new PlayView(undefined);
   private readonly session = new PlaySession(
     {
@@ -28,6 +30,7 @@ export class PlayIsland extends HTMLElement {
   );
   private material: Material | undefined;
   private piece: Piece | undefined;
+  private isTurnPressed = false;
 
   connectedCallback(): void {
     void this.begin();
@@ -35,34 +38,25 @@ export class PlayIsland extends HTMLElement {
 
   private async begin(): Promise<void> {
     try {
-      const isPressed = this.dataset['pressed'] !== undefined;
+      const { pressed } = this.dataset;
+      const isPressed = pressed !== undefined;
       const [known] = await Promise.all([fetchCatalogue(), isPressed ? this.session.load() : undefined]);
-      this.build(known);
+      this.parts.fill(materialOf(this.dataset, here(), known).isRound, FIRST_VOLUME);
+      this.view = new PlayView(this.parts.line);
       this.listen(known);
       this.take(known);
       await this.showScore();
-      if (isPressed) await this.toggle();
+      if (pressed) await this.toggleTurn(Number(pressed), known);
+      else if (isPressed) await this.toggle();
     } catch {
-      this.say(PLAY.failed);
+      this.parts.say(PLAY.failed);
     } finally {
       this.removeAttribute('aria-busy');
     }
   }
 
-  private build(known: Known): void {
-    const { isRound } = materialOf(this.dataset, here(), known);
-    this.bar.insertAdjacentHTML('beforeend', barHtml(isRound));
-    const caution = document.createElement('p');
-    caution.className = 'play-caution';
-    caution.textContent = PLAY.hearing;
-    held(this.querySelector('.play-status')).after(caution);
-    this.partOf('panel').insertAdjacentHTML('beforeend', panelHtml({ numbers: PLAY_NUMBERS, isRound }));
-    this.volumeField.value = String(FIRST_VOLUME * 100);
-    this.view = new PlayView(held(this.querySelector('.play-now')));
-  }
-
   private listen(known: Known): void {
-    this.addEventListener('click', (event) => void this.clicked(event));
+    this.addEventListener('click', (event) => void this.clicked(event, known));
     this.addEventListener('keydown', (event) => this.pressed(event, known));
     for (const kind of ['change', 'input']) {
       this.addEventListener(kind, (event) => {
@@ -72,7 +66,11 @@ export class PlayIsland extends HTMLElement {
       });
     }
     document.addEventListener('drawn', () => this.take(known));
-    this.partOf('score').addEventListener('toggle', () => void this.showScore());
+    document.addEventListener('click', (event) => {
+      const turn = pressedTurn(event);
+      if (turn) void this.toggleTurn(turn, known);
+    });
+    this.parts.score.addEventListener('toggle', () => void this.showScore());
   }
 
   /** Takes what the address and the page say now. */
@@ -81,26 +79,27 @@ export class PlayIsland extends HTMLElement {
     this.material = materialOf(this.dataset, here(), known);
     const piece = this.material.pieceOf(playOptions(this.choices));
     writePanel(this, this.choices);
-    this.say(piece.ok ? '' : problemText(piece.problem));
+    this.parts.say(piece.ok ? '' : problemText(piece.problem));
     this.piece = piece.ok ? piece.value : undefined;
     this.view.lights?.show(undefined);
     this.view.lights = new Lights(document, this.material.neck, this.material.drawn);
     this.view.forget();
     this.session.take(this.piece, this.choices);
-    if (this.view.score && this.partOf('score').open) void this.showScore();
+    this.parts.showPlaying(this.session.isPlaying, this.playedAlone);
+    if (this.view.score && this.parts.score.open) void this.showScore();
   }
 
-  private async clicked({ target }: Event): Promise<void> {
+  private async clicked({ target }: Event, known: Known): Promise<void> {
     const button = target instanceof Element ? target.closest('button') : null;
     const { seek, file } = button?.dataset ?? {};
-    if (button?.matches('.play-go')) await this.toggle();
+    if (button?.matches('.play-go')) await this.toggleAll(known);
     else if (seek) await this.seek(seek as Seek);
     else if (file) await this.save(FILE_KINDS.find((kind) => kind === file));
   }
 
   private pressed(event: KeyboardEvent, known: Known): void {
-    const isHere = event.target instanceof Element && this.bar.contains(event.target);
-    if (!isHere || event.target === this.volumeField) return;
+    const isHere = event.target instanceof Element && this.parts.bar.contains(event.target);
+    if (!isHere || event.target === this.parts.volume) return;
     const seek = seekOfKey(event);
     const step = tempoStepOfKey(event);
     if (seek === undefined && step === 0) return;
@@ -110,8 +109,8 @@ export class PlayIsland extends HTMLElement {
   }
 
   private changed({ target, type }: Event, known: Known): void {
-    if (target === this.volumeField) {
-      this.session.setVolume(Number(this.volumeField.value) / 100);
+    if (target === this.parts.volume) {
+      this.session.setVolume(Number(this.parts.volume.value) / 100);
       return;
     }
     const choices = readPanel(this, this.choices);
@@ -130,10 +129,26 @@ export class PlayIsland extends HTMLElement {
     this.take(known);
   }
 
+  /** Plays one mode alone, over and over, or pauses where it is played already. */
+  private async toggleTurn(turn: number, known: Known): Promise<void> {
+    if (this.playedAlone === turn) this.session.pause();
+    else if (await this.session.load()) {
+      this.isTurnPressed = true;
+      this.keep({ ...this.choices, loop: 'mode', turn }, known);
+      this.session.playSection(turn - 1);
+    } else this.parts.say(PLAY.noSound);
+  }
+
+  /** After one mode was played alone by its own button, the button of all plays all again. */
+  private async toggleAll(known: Known): Promise<void> {
+    if (this.isTurnPressed && !this.session.isPlaying) this.keep({ ...this.choices, loop: 'round' }, known);
+    await this.toggle();
+  }
+
   private async toggle(): Promise<void> {
     if (this.session.isPlaying) this.session.pause();
     else if (await this.session.load()) this.session.play();
-    else this.say(PLAY.noSound);
+    else this.parts.say(PLAY.noSound);
   }
 
   private async seek(seek: Seek): Promise<void> {
@@ -145,7 +160,7 @@ export class PlayIsland extends HTMLElement {
   }
 
   private async showScore(): Promise<void> {
-    const part = this.partOf('score');
+    const part = this.parts.score;
     if (!part.open || !this.material || !this.piece) return;
     const { ScoreView } = await import('./play-score.ts');
     this.view.score ??= new ScoreView(part);
@@ -157,45 +172,29 @@ export class PlayIsland extends HTMLElement {
   private async save(kind: FileKind | undefined): Promise<void> {
     const { material, piece, choices } = this;
     if (!kind || !material || !piece) return;
-    this.say(kind === 'wav' ? PLAY.rendering : '');
+    this.parts.say(kind === 'wav' ? PLAY.rendering : '');
     try {
       const { saveFile } = await import('./play-files.ts');
       const problem = await saveFile(kind, material, piece, choices);
-      this.say(problem ? problemText(problem) : '');
+      this.parts.say(problem ? problemText(problem) : '');
     } catch {
-      this.say(PLAY.fileFailed);
+      this.parts.say(PLAY.fileFailed);
     }
   }
 
   private showPlaying(isPlaying: boolean): void {
     if (isPlaying) this.setAttribute('data-active', '');
-    held(this.querySelector('.play-go')).textContent = isPlaying ? PLAY.pause : PLAY.play;
+    this.parts.showPlaying(isPlaying, this.playedAlone);
   }
 
-  private get bar(): HTMLElement {
-    return held(this.querySelector<HTMLElement>('.play-bar'));
-  }
-
-  private get volumeField(): HTMLInputElement {
-    return held(this.querySelector<HTMLInputElement>('input[name="volume"]'));
-  }
-
-  private partOf(name: 'panel' | 'score'): HTMLDetailsElement {
-    return held(this.querySelector<HTMLDetailsElement>(`[data-part="${name}"]`));
-  }
-
-  private say(text: string): void {
-    held(this.querySelector('.play-status')).textContent = text;
+  /** The mode that is played alone, from 1. */
+  private get playedAlone(): number | undefined {
+    return this.session.isPlaying && this.choices.loop === 'mode' ? this.choices.turn : undefined;
   }
 }
 
 function within(number: number, { from, to }: { readonly from: number; readonly to: number }): number {
   return Math.min(to, Math.max(from, number));
-}
-
-function held<T>(element: T | null): T {
-  if (element === null) throw new Error('the play-along is whole');
-  return element;
 }
 
 customElements.define('play-island', PlayIsland);

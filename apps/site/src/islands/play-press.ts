@@ -19,10 +19,13 @@ export function awaitPress(island: HTMLElement): void {
       if (status) status.textContent = status.dataset['failed'] ?? '';
     });
   };
-  island.querySelector('.play-go')?.addEventListener('click', () => {
+  // The button that plays one mode alone stands beside it, wherever on the page.
+  document.addEventListener('click', ({ target }) => {
+    const button = (target as Element).closest<HTMLElement>('.play-go, .turn-play');
+    if (!button) return;
     soundContext();
     if (customElements.get('play-island')) return;
-    island.setAttribute('data-pressed', '');
+    island.setAttribute('data-pressed', button.dataset['turn'] ?? '');
     wake();
   });
   for (const part of island.querySelectorAll('.play-part')) part.addEventListener('toggle', wake);

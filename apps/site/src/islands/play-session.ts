@@ -95,6 +95,15 @@ export class PlaySession {
     this.goTo(isAtNote ? (piece.notes[noteAt(piece, ticks)]?.startTicks ?? this.ticks) : this.ticks);
   }
 
+  /** Goes to a mode of the piece, from 0, and plays from there. */
+  playSection(at: number): void {
+    const { piece, player } = this;
+    if (!piece) return;
+    this.goTo(sectionStart(piece, at));
+    if (player?.isPlaying) player.start(this.programme(piece, this.ticks), this.ticks, true);
+    else this.play();
+  }
+
   /** Goes elsewhere, and sounds the note there; returns the mode's place in the piece, from 0. */
   seek(seek: Seek): number {
     const { piece, player } = this;

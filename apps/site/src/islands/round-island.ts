@@ -41,6 +41,7 @@ export class RoundIsland extends Island {
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
       against,
+      isPlayed: !this.isEmbedded,
     };
     const isOfPage = !this.isHome && !this.isEmbedded;
     if (isOfPage) return roundHtml({ ...view, headingLevel: 2 });

@@ -72,7 +72,6 @@ export function moreHtml({ hasFingering, hasRound }: MoreView): string {
 
 function handFields(hasRound: boolean): readonly string[] {
   return [
-    field('fret', CHOOSER.fret, number('fret', { from: 0, to: MOST_FRETS, placeholder: CHOOSER.anywhere })),
     hasRound
       ? field('sharing', CHOICES.sharing, select('sharing', listed(LISTS.sharing, SHARING_NAMES)))
       : '',

@@ -45,6 +45,9 @@ export const READING_ID = 'reading-tuning';
 /** The value of the tuning list that opens the field for open strings. */
 export const TYPED = 'typed';
 
+/** The fret at which to begin. */
+const FRET = { from: 0, to: MOST_FRETS, placeholder: CHOOSER.anywhere };
+
 /** The chooser as a form in HTML; its folded part is filled in when a script runs. */
 export function chooserHtml({ round, modes, instruments, tunings, hasFingering }: ChooserView): string {
   const fields = [
@@ -60,6 +63,7 @@ export function chooserHtml({ round, modes, instruments, tunings, hasFingering }
       `${typed('tuning', true, '', READING_ID)}<span class="hint" id="${READING_ID}" role="status"></span>`,
       round ? CHOOSER.tuningHint : CHOICES.tuningHint,
     ),
+    hasFingering && field('fret', CHOOSER.fret, number('fret', FRET)),
     field('capo', CHOOSER.capo, number('capo', { from: 0, to: MOST_FRETS - 1, value: '0' })),
     hasFingering && scripted('style', CHOOSER.style, select('style', listed(STYLES, STYLE_NAMES))),
   ];

@@ -18,6 +18,7 @@ import { COSTS } from '../words/choices.ts';
 import { moveNotes, moveWords } from '../words/degrees.ts';
 import { FIGURES } from '../words/interface.ts';
 import { areaWords, cautionWords, neckInWords } from '../words/necks.ts';
+import { PLAY } from '../words/play.ts';
 import { modeAt } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
 import { inEnglish } from './english.ts';
@@ -40,6 +41,8 @@ export interface RoundView {
   readonly against?: Against;
   /** The level of the heading of each mode. */
   readonly headingLevel: 2 | 3;
+  /** Whether the page plays the round, and any mode of it alone. */
+  readonly isPlayed: boolean;
 }
 
 /** A round as HTML. */
@@ -58,16 +61,24 @@ export function roundHtml(view: RoundView): string {
 
 function turn(view: RoundView, at: number): string {
   const { round, head, nameOf, headingLevel } = view;
-  const one = round.modes[at] as RoundMode;
-  const { scale } = one;
+  const { scale } = round.modes[at] as RoundMode;
   const degree = degreeIn(head, scale.mode);
   const heading = `<h${headingLevel}>${scaleLink(scale, nameOf)}</h${headingLevel}>`;
   return (
     `<li class="turn">${moved(view, at)}` +
     `<div class="turn-text"><p class="turn-degree">${modeAt(degree)}</p>${heading}` +
     `<p class="turn-formula">${signs(scale.mode.formula.join(' '))}</p>` +
-    `<p class="turn-notes">${signs(scale.notes.join(' '))}</p></div>${picture(view, at)}</li>`
+    `<p class="turn-notes">${signs(scale.notes.join(' '))}</p>${playButton(view, at)}</div>${picture(view, at)}</li>`
   );
+}
+
+/** A button that plays this mode alone; its number counts the modes that are played. */
+function playButton({ round, nameOf, isPlayed }: RoundView, at: number): string {
+  const { scale, fingering } = round.modes[at] as RoundMode;
+  if (!isPlayed || !fingering) return '';
+  const turn = round.modes.slice(0, at + 1).filter((one) => one.fingering).length;
+  const name = scaleName(scale.root, nameOf(scale.mode).name);
+  return `<button type="button" class="turn-play screen" data-turn="${turn}" aria-pressed="false" aria-label="${PLAY.play}: ${name}">${PLAY.play}</button>`;
 }
 
 function picture(view: RoundView, at: number): string {

@@ -22,12 +22,14 @@ const MOST_OTHERS = 12;
 export function searchResultsHtml(result: SearchResult, index: SearchIndex): string {
   const { asked, modes, families, instruments } = result;
   const heading = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
+  const tunings = list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem);
   const lists = [
     list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index)),
     list(SEARCH.families, families, MOST_OTHERS, familyItem),
-    list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem),
-  ].join('');
-  return lists === '' ? `<p>${SEARCH.nothing} ${SEARCH.nothingLead}</p>` : lists;
+  ];
+  // A few tunings with these very open strings would be lost after hundreds of scales.
+  const all = asked.for === 'notes' ? [tunings, ...lists] : [...lists, tunings];
+  return all.join('') || `<p>${SEARCH.nothingLead}</p>`;
 }
 
 /** What was found, in one line: `7 scales found`. */

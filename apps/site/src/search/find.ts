@@ -80,7 +80,8 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
 }
 
 /** Finds what a text asks for. */
-export function search(text: string, index: SearchIndex): SearchResult {
+export function search(typed: string, index: SearchIndex): SearchResult {
+  const text = withoutOctaves(typed);
   const asked = askedBy(text);
   const nothing = { asked, modes: [], families: [], instruments: [] };
   if (asked.for === 'name') return byName(text, asked.words, asked, index);
@@ -101,6 +102,12 @@ export function search(text: string, index: SearchIndex): SearchResult {
 export function modeMeant(text: string, index: SearchIndex): Mode | undefined {
   const at = index.file.modes.findIndex(([, slug]) => slug === text);
   return at >= 0 ? UNIVERSE.modes[at] : search(text, index).modes[0]?.mode;
+}
+
+/** Open strings may be typed with their octaves, `B0-E1-A1-D2-G2`; they are looked for without. */
+function withoutOctaves(text: string): string {
+  const areOpenStrings = /^\s*(?:[a-g][#b♯♭]?\d[\s,-]*){3,}$/i.test(text);
+  return areOpenStrings ? text.replaceAll(/\d/g, '') : text;
 }
 
 function byName(text: string, words: readonly string[], asked: Asked, index: SearchIndex): SearchResult {

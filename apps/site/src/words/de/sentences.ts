@@ -74,3 +74,8 @@ export const stepsOf: typeof English.stepsOf = (sizes, all) =>
 export const found: typeof English.found = (what) => `${what} gefunden.`;
 
 export const FROM_MEMORY: SameShape<typeof English.FROM_MEMORY> = ', aus dem Gedächtnis';
+
+/** `Die 12 bekanntesten von 34.` */
+export function bestKnownOf(shown: number, all: number): string {
+  return `Die ${shown} bekanntesten von ${all}.`;
+}

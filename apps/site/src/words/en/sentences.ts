@@ -128,3 +128,8 @@ export function found(what: string): string {
 
 /** A source that was cited from memory. */
 export const FROM_MEMORY = ', from memory';
+
+/** `The 12 best known of 34.` */
+export function bestKnownOf(shown: number, all: number): string {
+  return `The ${shown} best known of ${all}.`;
+}

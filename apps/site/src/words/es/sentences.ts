@@ -77,3 +77,8 @@ export const stepsOf: typeof English.stepsOf = (sizes, all) => `Pasos de ${joine
 export const found: typeof English.found = (what) => `Resultados: ${what}.`;
 
 export const FROM_MEMORY: SameShape<typeof English.FROM_MEMORY> = ', de memoria';
+
+/** `Las 12 más conocidas de 34.` */
+export function bestKnownOf(shown: number, all: number): string {
+  return `Las ${shown} más conocidas de ${all}.`;
+}
