@@ -4,5 +4,7 @@
  */
 import { enableCompileCache } from 'node:module';
 
+// Threads of the pool pack answers and read files; each holds on to memory of its own.
+process.env.UV_THREADPOOL_SIZE ??= '2';
 enableCompileCache();
 await import('./src/main.ts');

@@ -5,7 +5,10 @@ import autocannon from 'autocannon';
 
 /** What is asked for. */
 export interface LoadOptions {
-  readonly seconds: number;
+  /** How long; as long as it takes where the number of requests is given. */
+  readonly seconds?: number;
+  readonly requests?: number;
+  readonly headers?: Readonly<Record<string, string>>;
   readonly path?: string;
   /** Addresses that are asked for one after another, each once. */
   readonly paths?: Iterator<string>;
@@ -22,7 +25,7 @@ const CONNECTIONS = 50;
 
 /** Puts a server under load. */
 export async function load(origin: string, options: LoadOptions): Promise<Load> {
-  const { seconds, path = '/', paths } = options;
+  const { seconds, requests: amount, headers, path = '/', paths } = options;
   const next = (): string => {
     const { value, done } = paths?.next() ?? { value: path, done: false };
     if (done) throw new Error('there are no more addresses');
@@ -30,7 +33,9 @@ export async function load(origin: string, options: LoadOptions): Promise<Load> 
   };
   const result = await autocannon({
     url: origin,
-    duration: seconds,
+    ...(seconds !== undefined && { duration: seconds }),
+    ...(amount !== undefined && { amount }),
+    ...(headers && { headers }),
     connections: CONNECTIONS,
     requests: [
       { method: 'GET', path, ...(paths && { setupRequest: (request) => ({ ...request, path: next() }) }) },

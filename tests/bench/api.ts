@@ -1,13 +1,15 @@
 /**
  * The API under load, side by side in one run: a bare `node:http` server that sends the same bytes, kept
  * answers, rounds that were never made before, files, and how long requests wait at 80 % of the limit.
- * Server and load generator run on cores of their own where `taskset` can pin them.
+ * Server and load generator run on cores of their own where `taskset` can pin them. With `--million` also a
+ * million requests, and what the server takes of memory meanwhile; with `--processes` also several processes.
  */
 import { execFileSync } from 'node:child_process';
+import { availableParallelism } from 'node:os';
 import { arrivals, type Waits } from './api-arrivals.ts';
 import { figuresOfFiles } from './api-files.ts';
 import { type Load, load } from './api-load.ts';
-import { newRounds } from './api-rounds.ts';
+import { newRounds, visits } from './api-rounds.ts';
 import { startBare, startServer } from './api-servers.ts';
 import { middle } from './figures.ts';
 
@@ -20,6 +22,7 @@ const KEPT = [
   ['a family', '/v1/families/harmonic-minor'],
 ] as const;
 
+if (process.argv.includes('--processes')) await processes();
 const isPinned = pin();
 console.log(
   isPinned
@@ -33,6 +36,7 @@ try {
   for (const [name, path] of KEPT) await besideBare(name, path);
   await uncached();
   await figuresOfFiles(server.origin);
+  if (process.argv.includes('--million')) await aMillion();
   console.log(`Resident memory of the server after all this: ${(await server.residentMb()).toFixed(0)} MB`);
 } finally {
   await server.stop();
@@ -88,6 +92,40 @@ async function uncached(): Promise<void> {
   );
   const notOk = [...limits, ...waits].reduce((sum, one) => sum + one.notOk, 0);
   if (notOk > 0) console.log(`  ${notOk} answers were not 200`);
+}
+
+/** What readers ask for, packed, a hundred thousand at a time. */
+async function aMillion(): Promise<void> {
+  const paths = visits();
+  console.log('a million requests, of which a fifth ask for something new:');
+  for (let sent = 100_000; sent <= 1_000_000; sent += 100_000) {
+    const { perSecond, notOk } = await load(server.origin, {
+      requests: 100_000,
+      paths,
+      headers: { 'accept-encoding': 'gzip' },
+    });
+    const memory = (await server.residentMb()).toFixed(0);
+    console.log(
+      `  ${sent}: ${memory} MB (bar 160 MB), ${perSecond.toFixed(0)}/s${notOk > 0 ? `, ${notOk} not 200` : ''}`,
+    );
+  }
+}
+
+/** Rounds never made before, from one process and from one on each core, on all cores with the load generator. */
+async function processes(): Promise<void> {
+  for (const workers of [1, availableParallelism()]) {
+    const several = await startServer(false, { WORKERS: String(workers) });
+    try {
+      const paths = newRounds();
+      await load(several.origin, { paths, seconds: 3 * SECONDS });
+      const { perSecond } = await load(several.origin, { paths, seconds: 2 * SECONDS });
+      console.log(
+        `${workers} of them, not pinned: ${perSecond.toFixed(0)} rounds never made before a second`,
+      );
+    } finally {
+      await several.stop();
+    }
+  }
 }
 
 function rateOf(loads: readonly Load[]): number {

@@ -34,9 +34,7 @@ describe('the search', () => {
     expect(fetched).toContain('/data/search.json');
     expect(await firstFound(page).getAttribute('href')).toBe('/modes/phrygian-dominant/');
     expect(query(page)).toEqual({ q: 'phrigian dominent' });
-    await page.waitForFunction(() =>
-      document.querySelector('[role=status]')?.textContent?.includes('1 mode'),
-    );
+    await page.waitForFunction(() => document.querySelector('.status')?.textContent?.includes('1 mode'));
     expect(await violationsIn(page, 'search-island')).toEqual([]);
   });
 
@@ -65,9 +63,7 @@ describe('the search', () => {
     const page = await stage.open('/search/');
     await page.route('**/data/search.json', (route) => route.abort());
     await page.locator('#q').fill('dorian');
-    await page.waitForFunction(() =>
-      document.querySelector('[role=status]')?.textContent?.includes('could not'),
-    );
+    await page.waitForFunction(() => document.querySelector('.status')?.textContent?.includes('could not'));
     expect(await page.locator('.results').textContent()).toBe('');
   });
 

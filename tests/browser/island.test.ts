@@ -136,7 +136,7 @@ test('a press on the button of the chooser leads to the picture, and a link to i
     () => (document.querySelector('.picture')?.getBoundingClientRect().top ?? 999) < 40,
   );
   await page.locator('[data-copy]').click();
-  await page.locator('.foot [role=status]', { hasText: 'copied' }).waitFor();
+  await page.locator('.take [role=status]', { hasText: 'copied' }).waitFor();
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
 });
 

@@ -71,7 +71,7 @@ async function open(path: string, options = {}): Promise<Page> {
 
 async function play(page: Page): Promise<void> {
   await page.locator('.play-go').click();
-  await page.getByRole('button', { name: 'Pause' }).waitFor();
+  await page.locator('.play-go', { hasText: 'Pause' }).waitFor();
 }
 
 describe('the first press', () => {
@@ -123,33 +123,51 @@ describe('the first press', () => {
 });
 
 describe('one mode of a round', () => {
+  const button = (page: Page, does: 'Play' | 'Pause', name: string) =>
+    page.getByRole('button', { name: `${does}: ${name}` });
+
   test('is played by its own button, before and after the code is there, and all again by the first', async () => {
     const page = await open(`${ROUND}?countIn=0&backing=none`);
-    const second = page.getByRole('button', { name: 'Play: A Locrian ♮6' });
-    const third = page.getByRole('button', { name: 'Play: A Ionian ♯5' });
-    await second.click();
-    await expect.poll(() => second.getAttribute('aria-pressed')).toBe('true');
+    await button(page, 'Play', 'A Locrian ♮6').click();
+    await button(page, 'Pause', 'A Locrian ♮6').waitFor();
     await expect.poll(() => now(page)).toContain('A Locrian ♮6: A, 1');
     expect(query(page)).toMatchObject({ loop: 'mode', turn: '2' });
-    await third.click();
+    await button(page, 'Play', 'A Ionian ♯5').click();
+    await button(page, 'Pause', 'A Ionian ♯5').waitFor();
+    await button(page, 'Play', 'A Locrian ♮6').waitFor();
     await expect.poll(() => now(page)).toContain('A Ionian ♯5: A, 1');
-    expect(await second.getAttribute('aria-pressed')).toBe('false');
-    await third.click();
-    await expect.poll(() => third.getAttribute('aria-pressed')).toBe('false');
+    await page.getByRole('button', { name: 'Next mode' }).click();
+    await button(page, 'Pause', 'A Dorian ♯4').waitFor();
+    expect(query(page)).toMatchObject({ turn: '4' });
+    await button(page, 'Pause', 'A Dorian ♯4').click();
+    await button(page, 'Play', 'A Dorian ♯4').waitFor();
     expect(await page.locator('.play-go').textContent()).toBe('Play');
-    await play(page);
-    await expect.poll(() => now(page)).toContain('A Ionian ♯5');
+    await page.locator('.play-go').click();
+    await expect.poll(() => page.locator('.play-go').textContent()).toBe('Pause');
+    await expect.poll(() => now(page)).toContain('A Dorian ♯4');
     expect(query(page)).not.toHaveProperty('loop');
-    expect(await third.getAttribute('aria-pressed')).toBe('false');
+    expect(await page.locator('.turn-play[data-played]').count()).toBe(0);
   });
 
   test('has its button again after the neck was drawn anew', async () => {
     const page = await open(`${ROUND}?countIn=0&instrument=bass-5`);
-    const second = page.getByRole('button', { name: 'Play: A Locrian ♮6' });
     await page.locator('.where', { hasText: 'bass' }).waitFor();
-    await second.click();
-    await expect.poll(() => second.getAttribute('aria-pressed')).toBe('true');
+    await button(page, 'Play', 'A Locrian ♮6').click();
+    await button(page, 'Pause', 'A Locrian ♮6').waitFor();
     await expect.poll(() => page.locator('.mark.sounding').count()).toBeGreaterThan(0);
+  });
+});
+
+describe('the tempo', () => {
+  test('is changed in the bar, within what can be chosen', async () => {
+    const page = await open(`${ROUND}?tempo=25&backing=none`);
+    await play(page);
+    await page.getByRole('button', { name: 'Slower' }).click();
+    await expect.poll(() => now(page)).toContain('20 beats a minute');
+    await page.getByRole('button', { name: 'Slower' }).click();
+    expect(query(page)).toMatchObject({ tempo: '20' });
+    await page.getByRole('button', { name: 'Faster' }).click();
+    await expect.poll(() => now(page)).toContain('25 beats a minute');
   });
 });
 

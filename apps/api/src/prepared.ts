@@ -4,6 +4,7 @@
 import { createHash } from 'node:crypto';
 import { promisify } from 'node:util';
 import { brotliCompress, constants, gzip } from 'node:zlib';
+import limitTo from 'p-limit';
 import type { Coding } from './negotiation.ts';
 
 /**
@@ -42,6 +43,9 @@ export interface Raw {
 /** Shorter bodies fit in one packet as they are. */
 const SHORTEST_PACKED = 1200;
 
+/** A packer takes a quarter of a megabyte for itself, and more of them at once than threads gain nothing. */
+const packing = limitTo(2);
+
 const packBrotli = promisify(brotliCompress);
 const packGzip = promisify(gzip);
 
@@ -66,12 +70,13 @@ export async function pack(prepared: Prepared, coding: Exclude<Coding, 'identity
   const known = prepared[coding];
   if (known) return known;
   const { body, fields } = prepared.identity;
-  const bytes =
+  const bytes = await packing(() =>
     coding === 'br'
-      ? await packBrotli(body, {
+      ? packBrotli(body, {
           params: { [constants.BROTLI_PARAM_QUALITY]: 5, [constants.BROTLI_PARAM_SIZE_HINT]: body.length },
         })
-      : await packGzip(body, { level: 6 });
+      : packGzip(body, { level: 6 }),
+  );
   const made = packed(ofOwn(bytes), `${prepared.etag}-${coding}`, withoutLength(fields), coding);
   prepared[coding] = made;
   return made;

@@ -6,6 +6,7 @@ import type { Mode, Problem, Root } from '@stillroot/core';
 import { HAND_SIZES, parseRoot, UNIVERSE } from '@stillroot/core';
 import { chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { moreHtml } from '../markup/chooser-more.ts';
+import { neckWords } from '../markup/playing.ts';
 import { CHOOSER } from '../words/interface.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
@@ -20,6 +21,7 @@ import { readingHtml } from './tuning-reading.ts';
 export abstract class Island extends HTMLElement {
   protected choices: Choices = readChoices(new URLSearchParams());
   private wasRenamed = false;
+  private usualSummary: string | undefined;
 
   /** Draws what was chosen into the island's picture. */
   protected abstract draw(known: Known, chosen: ChosenNeck): string;
@@ -177,6 +179,17 @@ export abstract class Island extends HTMLElement {
     if (status) status.textContent = unseen.map(problemWords).join(' ');
   }
 
+  /** The folded chooser says which neck was chosen. */
+  private tellChosen({ neck }: ChosenNeck): void {
+    const summary = this.querySelector('.chooser > summary');
+    if (summary) this.usualSummary ??= summary.textContent ?? '';
+    const { instrument, tuning, capo, hand } = this.choices;
+    const isChosen = instrument !== '' || tuning !== '' || capo > 0 || hand === 'left';
+    const left = hand === 'left' ? `, ${CHOOSER.left}` : '';
+    const words = isChosen ? `${neckWords(neck)}${left} · ${CHOOSER.change}` : this.usualSummary;
+    if (summary) summary.textContent = words ?? '';
+  }
+
   private choose(choices: Choices, known: Known): void {
     this.choices = choices;
     const instrument = choices.instrument || this.rememberedInstrument();
@@ -218,6 +231,7 @@ export abstract class Island extends HTMLElement {
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);
     this.tellUnseen(problems);
+    this.tellChosen(chosen);
     const played = playQuery(new URLSearchParams(location.search));
     const query = new URLSearchParams([...this.ownQuery(), ...writeChoices(choices), ...played]);
     const search = query.size > 0 ? `?${query}` : '';

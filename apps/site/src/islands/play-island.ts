@@ -91,9 +91,10 @@ export class PlayIsland extends HTMLElement {
 
   private async clicked({ target }: Event, known: Known): Promise<void> {
     const button = target instanceof Element ? target.closest('button') : null;
-    const { seek, file } = button?.dataset ?? {};
+    const { seek, file, step } = button?.dataset ?? {};
     if (button?.matches('.play-go')) await this.toggleAll(known);
     else if (seek) await this.seek(seek as Seek);
+    else if (step) this.stepTempo(Number(step), known);
     else if (file) await this.save(FILE_KINDS.find((kind) => kind === file));
   }
 
@@ -105,7 +106,11 @@ export class PlayIsland extends HTMLElement {
     if (seek === undefined && step === 0) return;
     event.preventDefault();
     if (seek) void this.seek(seek);
-    else this.keep({ ...this.choices, tempo: within(this.choices.tempo + step, PLAY_NUMBERS.tempo) }, known);
+    else this.stepTempo(step, known);
+  }
+
+  private stepTempo(stepBpm: number, known: Known): void {
+    this.keep({ ...this.choices, tempo: within(this.choices.tempo + stepBpm, PLAY_NUMBERS.tempo) }, known);
   }
 
   private changed({ target, type }: Event, known: Known): void {
@@ -156,6 +161,7 @@ export class PlayIsland extends HTMLElement {
     const section = this.session.seek(seek);
     if (this.choices.loop !== 'mode') return;
     this.choices = { ...this.choices, turn: section + 1 };
+    this.parts.showPlaying(this.session.isPlaying, this.playedAlone);
     writeAddress(this.choices);
   }
 

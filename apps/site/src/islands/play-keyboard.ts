@@ -1,6 +1,7 @@
 /**
  * Keys of the play-along, beside what buttons do with space and Enter by themselves.
  */
+import { TEMPO_STEP_BPM } from '../markup/play-panel.ts';
 import type { Seek } from './play-place.ts';
 
 type Press = Pick<KeyboardEvent, 'key' | 'shiftKey' | 'ctrlKey' | 'altKey' | 'metaKey'>;
@@ -14,9 +15,6 @@ const SHIFTED_SEEKS: Readonly<Partial<Record<string, Seek>>> = {
   ArrowLeft: 'mode-back',
   ArrowRight: 'mode-on',
 };
-
-/** By how much a key changes the tempo, in beats a minute. */
-const TEMPO_STEP_BPM = 5;
 
 /** Where a key leads, if anywhere. */
 export function seekOfKey(press: Press): Seek | undefined {

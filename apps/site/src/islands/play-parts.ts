@@ -48,8 +48,13 @@ export class PlayParts {
   /** Says at the buttons whether it plays, and which mode alone. */
   showPlaying(isPlaying: boolean, turn: number | undefined): void {
     this.find('.play-go').textContent = isPlaying ? PLAY.pause : PLAY.play;
-    for (const button of document.querySelectorAll<HTMLElement>('.turn-play'))
-      button.setAttribute('aria-pressed', String(Number(button.dataset['turn']) === turn));
+    for (const button of document.querySelectorAll<HTMLElement>('.turn-play')) {
+      const isPlayed = Number(button.dataset['turn']) === turn;
+      button.toggleAttribute('data-played', isPlayed);
+      button.textContent = isPlayed ? PLAY.pause : PLAY.play;
+      // `Play: A Dorian`, or `Pause: A Dorian`.
+      button.ariaLabel = `${button.textContent}${button.ariaLabel?.replace(/^[^:]*/, '')}`;
+    }
   }
 
   private find<T extends HTMLElement>(selector: string): T {

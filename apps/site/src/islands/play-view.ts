@@ -51,9 +51,11 @@ export class PlayView {
     const picture = this.lights?.pictureOf(note);
     const before = this.followed;
     this.followed = picture;
-    if (!picture || !before?.isConnected || picture === before) return;
-    if (!isInView(before) || isInView(picture)) return;
-    const isCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    if (!picture || picture === before || isInView(picture)) return;
+    // Who looks elsewhere, or at the score, is left there; but what plays first may be far below its button.
+    if (before ? !before.isConnected || !isInView(before) : this.score) return;
+    // Going there the first time is no change that motion would explain.
+    const isCalm = !before || matchMedia('(prefers-reduced-motion: reduce)').matches;
     picture.scrollIntoView({ block: 'center', behavior: isCalm ? 'auto' : 'smooth' });
   }
 }

@@ -23,25 +23,26 @@ const CODE: Readonly<Record<string, () => Promise<unknown>>> = {
 const island = document.querySelector<HTMLElement>(Object.keys(CODE).join());
 const query = new URLSearchParams(location.search);
 
-const foot = document.querySelector<HTMLElement>('.foot');
+const take = document.querySelector<HTMLElement>('.take');
 const player = document.querySelector<HTMLElement>('play-island');
 
 if (island) start(island);
-if (foot) reveal(foot);
+if (take) take.hidden = false;
 if (player) awaitPress(player);
 // Until here the style sheet kept the room of what has now been shown.
 document.documentElement.setAttribute('data-revealed', '');
 // The link to a lesson takes this page along, as it is when the link is followed.
-document.querySelector('a[data-lesson]')?.addEventListener('click', ({ currentTarget: link }) => {
+take?.querySelector('a[data-lesson]')?.addEventListener('click', ({ currentTarget: link }) => {
   if (link instanceof HTMLAnchorElement) {
     const { pathname, search, hash } = location;
     link.search = '';
     link.hash = `add=${encodeURIComponent(pathname + search + hash)}`;
   }
 });
-foot?.querySelector('[data-copy]')?.addEventListener('click', ({ currentTarget }) => {
+take?.querySelector('[data-copy]')?.addEventListener('click', ({ currentTarget }) => {
   void copyAddress(currentTarget as HTMLElement);
 });
+take?.querySelector('[data-print]')?.addEventListener('click', () => print());
 // An island that draws necks reads the choices itself and passes them on.
 if (!island?.dataset['instrument']) carryAlong();
 
@@ -72,7 +73,8 @@ function start(one: HTMLElement): void {
 }
 
 /** Copies the address of this page, and says beside the button whether that could be done. */
-async function copyAddress({ dataset, nextElementSibling: status }: HTMLElement): Promise<void> {
+async function copyAddress({ dataset, parentElement }: HTMLElement): Promise<void> {
+  const status = parentElement?.querySelector('[role="status"]');
   try {
     await navigator.clipboard.writeText(location.href);
     status?.replaceChildren(dataset['copy'] ?? '');

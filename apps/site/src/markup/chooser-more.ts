@@ -34,7 +34,6 @@ export function moreHtml({ hasFingering, hasRound }: MoreView): string {
         CHOOSER.labels,
         select('labels', named(hasFingering ? LABEL_NAMES : { degrees, notes })),
       ),
-      field('hand', CHOOSER.hand, select('hand', named({ right: CHOOSER.right, left: CHOOSER.left }))),
       hasRound ? field('order', CHOOSER.order, select('order', listed(ORDERS, ORDER_NAMES))) : '',
       hasRound
         ? field('compare', CHOICES.compare, select('compare', listed(LISTS.compare, COMPARE_NAMES)))

@@ -11,7 +11,7 @@ import { CHOOSER, STYLE_NAMES } from '../words/interface.ts';
 import { instrumentName } from '../words/names.ts';
 import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
-import { type Choice, field, listed, number, scripted, select, typed } from './fields.ts';
+import { type Choice, field, listed, named, number, scripted, select, typed } from './fields.ts';
 
 export { type Choice, optionsHtml } from './fields.ts';
 
@@ -66,6 +66,7 @@ export function chooserHtml({ round, modes, instruments, tunings, hasFingering }
     hasFingering && field('fret', CHOOSER.fret, number('fret', FRET)),
     field('capo', CHOOSER.capo, number('capo', { from: 0, to: MOST_FRETS - 1, value: '0' })),
     hasFingering && scripted('style', CHOOSER.style, select('style', listed(STYLES, STYLE_NAMES))),
+    scripted('hand', CHOOSER.hand, select('hand', named({ right: CHOOSER.right, left: CHOOSER.left }))),
   ];
   const submit = round ? `<button type="submit">${CHOOSER.show}</button>` : '';
   return (

@@ -38,6 +38,9 @@ const FILE_NAMES: Readonly<Record<FileKind, string>> = {
   svg: PLAY.svg,
 };
 
+/** By how much a press changes the tempo, in beats a minute. */
+export const TEMPO_STEP_BPM = 5;
+
 /** What stands in the bar beside its button: seeking, the volume, and what is heard just now. */
 export function barHtml(isRound: boolean): string {
   const seek = (how: string, label: string, text: string): string =>
@@ -49,8 +52,13 @@ export function barHtml(isRound: boolean): string {
     seek('note-on', PLAY.nextNote, '›'),
     isRound ? seek('mode-on', PLAY.nextMode, modes[1]) : '',
   ];
+  const tempo = ([-TEMPO_STEP_BPM, TEMPO_STEP_BPM] as const).map((step) => {
+    const label = step < 0 ? PLAY.slower : PLAY.faster;
+    return `<button type="button" data-step="${step}" aria-label="${label}" title="${label}">${step < 0 ? '−' : '+'}</button>`;
+  });
   return (
     `<span class="play-seek" role="group" aria-label="${PLAY.controls}">${buttons.join('')}</span>` +
+    `<span class="play-seek" role="group" aria-label="${PLAY.tempo}">${tempo.join('')}</span>` +
     `<label class="play-volume"><span>${PLAY.volume}</span> <input type="range" min="0" max="100" name="volume"></label>` +
     `<p class="play-now"></p>`
   );

@@ -78,7 +78,7 @@ function playButton({ round, nameOf, isPlayed }: RoundView, at: number): string 
   if (!isPlayed || !fingering) return '';
   const turn = round.modes.slice(0, at + 1).filter((one) => one.fingering).length;
   const name = scaleName(scale.root, nameOf(scale.mode).name);
-  return `<button type="button" class="turn-play screen" data-turn="${turn}" aria-pressed="false" aria-label="${PLAY.play}: ${name}">${PLAY.play}</button>`;
+  return `<button type="button" class="turn-play screen" data-turn="${turn}" aria-label="${PLAY.play}: ${name}">${PLAY.play}</button>`;
 }
 
 function picture(view: RoundView, at: number): string {

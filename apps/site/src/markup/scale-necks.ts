@@ -1,7 +1,15 @@
 /**
  * A scale on a neck: the whole neck, and one fingering with its fingers.
  */
-import type { AreaShift, Fingering, FingeringAnswer, Neck, Scale } from '@stillroot/core';
+import {
+  type AreaShift,
+  cautionsFor,
+  DEFAULT_REACH_MM,
+  type Fingering,
+  type FingeringAnswer,
+  type Neck,
+  type Scale,
+} from '@stillroot/core';
 import { drawFingering, drawFretboard, escapeXml, type Labels } from '@stillroot/notation';
 import {
   answerWords,
@@ -29,6 +37,8 @@ export interface ScaleView {
   readonly leftHanded: boolean;
   /** Absent where only the whole neck is shown. */
   readonly answer?: FingeringAnswer;
+  /** The reach of the hand that plays; the usual one where absent. */
+  readonly reachMm?: number;
   /** Which of its fingerings, from 1; absent on a page that was built, which has only the best. */
   readonly at?: number;
   /** The level of the heading above the fingering; 3 where absent. */
@@ -56,20 +66,25 @@ function fingeringHtml(view: ScaleView, answer: FingeringAnswer): string {
   const level = view.headingLevel ?? 3;
   const heading = `<h${level}>${capitalised(STYLE_NAMES[answer.style])}</h${level}>`;
   const { fingerings, alternative, beyondReach = [] } = answer;
-  const cautions = answer.cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`);
-  const careful = `<div class="cautions">${cautions.join('')}</div>`;
   if (fingerings.length === 0) {
     const instead = alternative && { style: alternative.style, fret: alternative.fingering.area.from };
     const beyond = beyondReach.map((one) => `<li>${beyondWords(one)}</li>`).join('');
-    return `${heading}${howToPlay(answer.reason)}${beyond && `<ul class="reason">${beyond}</ul>`}${nearest(instead)}${careful}`;
+    return `${heading}${howToPlay(answer.reason)}${beyond && `<ul class="reason">${beyond}</ul>`}${nearest(instead)}${careful(answer.cautions)}`;
   }
-  if (answer.shifts) return `${heading}${chainHtml(view, fingerings, answer.shifts)}${careful}`;
+  if (answer.shifts)
+    return `${heading}${chainHtml(view, fingerings, answer.shifts)}${careful(answer.cautions)}`;
   const at = Math.min(view.at ?? 1, fingerings.length);
   const shown = fingerings[at - 1] as Fingering;
+  const cautions = cautionsFor(shown.reachMm, view.reachMm ?? DEFAULT_REACH_MM);
   return (
     `${heading}<div class="fingering">${placeHtml(view, shown, 'place')}<div><p class="where">${handWords(shown)}.</p>` +
-    `${stepsHtml(view.at, fingerings.length)}${fingerTable(view.neck, shown)}</div></div>${careful}`
+    `${stepsHtml(view.at, fingerings.length)}${fingerTable(view.neck, shown)}</div></div>${careful(cautions)}`
   );
+}
+
+function careful(cautions: readonly string[]): string {
+  const words = cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`);
+  return `<div class="cautions">${words.join('')}</div>`;
 }
 
 /** A fingering drawn in its area. */

@@ -20,11 +20,12 @@ const MOST_OTHERS = 12;
 
 /** The lists in HTML, those of what was found only. */
 export function searchResultsHtml(result: SearchResult, index: SearchIndex): string {
-  const { asked, modes, families, instruments } = result;
-  const heading = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
+  const { asked, modes, families, instruments, on } = result;
+  const kind = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
+  const heading = on ? `${kind}, ${escapeXml(instrumentWords(on))}` : kind;
   const tunings = list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem);
   const lists = [
-    list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index)),
+    list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index, on)),
     list(SEARCH.families, families, MOST_OTHERS, familyItem),
   ];
   // A few tunings with these very open strings would be lost after hundreds of scales.
@@ -54,9 +55,13 @@ function list<T>(heading: string, hits: readonly T[], most: number, item: (hit: 
   return `<section><h2>${heading} <span class="note">${count}</span></h2><ul class="plain-list columns">${items.join('')}</ul></section>`;
 }
 
-function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchIndex): string {
+function modeItem(
+  { mode, scale, alias, missing }: ModeHit,
+  { file }: SearchIndex,
+  on: InstrumentHit | undefined,
+): string {
   const [, slug = '', name = ''] = file.modes[mode.index] ?? [];
-  const path = scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug);
+  const path = (scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug)) + (on ? queryOf(on) : '');
   const title = scale ? scaleName(scale.root, name) : modeName(name);
   const other =
     alias && signs(alias) !== modeName(name)
@@ -64,6 +69,16 @@ function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchInde
       : '';
   const lacking = missing > 0 ? ` <span>${SEARCH.lacks} ${missing} ${SEARCH.ofTheNotes}</span>` : '';
   return `${link(path, title)}${other}${lacking}<br><span class="degrees">${scale ? notesOf(scale) : signs(mode.formula.join(' '))}</span>`;
+}
+
+/** `Mandolin`, `Seven-string guitar, Drop A` */
+function instrumentWords({ instrument: [id, [name = '']], tuning }: InstrumentHit): string {
+  const instrument = capitalised(instrumentName({ id, name }));
+  return tuning ? `${instrument}, ${signs(tuning[1])}` : instrument;
+}
+
+function queryOf({ instrument: [id], tuning }: InstrumentHit): string {
+  return `?${new URLSearchParams({ instrument: id, ...(tuning && { tuning: tuning[0] }) })}`;
 }
 
 function notesOf({ readable }: Scale): string {

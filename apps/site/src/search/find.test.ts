@@ -61,6 +61,11 @@ describe('by name', () => {
     );
   });
 
+  test('open strings may be typed with their octaves', () => {
+    const [first] = search('B0-E1-A1-D2-G2', index).instruments;
+    expect([first?.instrument[0], first?.tuning?.[0]]).toEqual(['bass-5', 'low-b']);
+  });
+
   test('a tuning is found with its instrument, by name and by its strings', () => {
     const [dropD] = search('bass drop d', index).instruments;
     expect([dropD?.instrument[0], dropD?.tuning?.[0]]).toEqual(['bass-4', 'drop-d']);
@@ -74,6 +79,26 @@ describe('by name', () => {
       expect([modes, families, instruments]).toEqual([[], [], []]);
     },
   );
+});
+
+describe('on an instrument', () => {
+  test.each([
+    ['Dorian on D mandolin', 'dorian', 'D', 'mandolin'],
+    ['mandolin D Dorian', 'dorian', 'D', 'mandolin'],
+    ['A phrygian dominant on five-string bass', 'phrygian dominant', 'A', 'bass-5'],
+    ['A Phrygian dominant seven string drop A', 'phrygian dominant', 'A', 'guitar-7 drop-a'],
+    ['harmonic minor bass', 'harmonic minor', undefined, 'bass-4'],
+  ])('%s finds the scale there', (text, name, root, instrument) => {
+    const { modes, on } = search(text, index);
+    expect(modes[0]?.mode).toBe(findMode(name)?.mode);
+    expect(modes[0]?.scale?.root.name).toBe(root);
+    expect([on?.instrument[0], on?.tuning?.[0]].filter(Boolean).join(' ')).toBe(instrument);
+  });
+
+  test('only where both are named', () => {
+    for (const text of ['mandolin', 'A Dorian', 'dorian banana', 'low B', 'drop A'])
+      expect(search(text, index).on, text).toBeUndefined();
+  });
 });
 
 describe('by notes', () => {

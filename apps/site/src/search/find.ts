@@ -11,9 +11,10 @@ import {
   spell,
   UNIVERSE,
 } from '@stillroot/core';
-import { type Asked, type AskedDegree, askedBy } from './asked.ts';
+import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT } from './asked.ts';
 import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
 import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
+import { partings } from './with-instrument.ts';
 import { wordsOf } from './words-of.ts';
 
 /** The index, made ready. */
@@ -46,6 +47,8 @@ export interface SearchResult {
   readonly modes: readonly ModeHit[];
   readonly families: readonly StoredFamily[];
   readonly instruments: readonly InstrumentHit[];
+  /** The instrument that the modes are wanted on, where one was named beside them. */
+  readonly on?: InstrumentHit;
 }
 
 /** Open strings are these very notes, not others that begin alike. */
@@ -79,20 +82,11 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
   return file.modes[mode.index]?.[0] ?? 0;
 }
 
-/** Finds what a text asks for. */
+/** Finds what a text asks for: as it is typed, or a scale and an instrument, or with slips forgiven. */
 export function search(typed: string, index: SearchIndex): SearchResult {
-  const text = withoutOctaves(typed);
-  const asked = askedBy(text);
-  const nothing = { asked, modes: [], families: [], instruments: [] };
-  if (asked.for === 'name') return byName(text, asked.words, asked, index);
-  if (asked.for === 'notes') {
-    const tunings = findByName([wordsOf(text).join('')], index.instruments)
-      .filter(({ off }) => off < SLIGHTLY_OFF)
-      .map(({ value }) => value);
-    return { ...nothing, modes: holding(asked.notes, index), instruments: tunings };
-  }
-  const modes = asked.for === 'steps' ? [modeOfSteps(asked.steps)] : havingDegrees(asked.degrees, index);
-  return { ...nothing, modes: modes.map((mode) => hitOf(mode, asked.root)) };
+  const strict = searchAll(typed, index, 0);
+  if (isFound(strict)) return strict;
+  return searchOnInstrument(typed, index) ?? searchAll(typed, index, 1);
 }
 
 /**
@@ -104,25 +98,57 @@ export function modeMeant(text: string, index: SearchIndex): Mode | undefined {
   return at >= 0 ? UNIVERSE.modes[at] : search(text, index).modes[0]?.mode;
 }
 
+/** Where a text names a scale and an instrument, the scale on that instrument; one on a root before others. */
+function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | undefined {
+  const found = partings(typed.slice(0, LONGEST_TEXT)).flatMap(({ scale, instrument }): SearchResult[] => {
+    const [on] = findByName(wordsOf(instrument), index.instruments, 0);
+    if (!on) return [];
+    const result = searchAll(scale, index, 0);
+    const isScale = result.asked.for !== 'notes' && result.modes.length > 0;
+    return isScale ? [{ ...result, families: [], instruments: [], on: on.value }] : [];
+  });
+  return found.find(({ asked }) => asked.root) ?? found[0];
+}
+
+function isFound({ modes, families, instruments }: SearchResult): boolean {
+  return modes.length + families.length + instruments.length > 0;
+}
+
+function searchAll(typed: string, index: SearchIndex, looseness: Looseness): SearchResult {
+  const text = withoutOctaves(typed);
+  const asked = askedBy(text);
+  const nothing = { asked, modes: [], families: [], instruments: [] };
+  if (asked.for === 'name') return byName(text, asked.words, asked, index, looseness);
+  if (asked.for === 'notes') {
+    const tunings = findByName([wordsOf(text).join('')], index.instruments)
+      .filter(({ off }) => off < SLIGHTLY_OFF)
+      .map(({ value }) => value);
+    return { ...nothing, modes: holding(asked.notes, index), instruments: tunings };
+  }
+  const modes = asked.for === 'steps' ? [modeOfSteps(asked.steps)] : havingDegrees(asked.degrees, index);
+  return { ...nothing, modes: modes.map((mode) => hitOf(mode, asked.root)) };
+}
+
 /** Open strings may be typed with their octaves, `B0-E1-A1-D2-G2`; they are looked for without. */
 function withoutOctaves(text: string): string {
   const areOpenStrings = /^\s*(?:[a-g][#b♯♭]?\d[\s,-]*){3,}$/i.test(text);
   return areOpenStrings ? text.replaceAll(/\d/g, '') : text;
 }
 
-function byName(text: string, words: readonly string[], asked: Asked, index: SearchIndex): SearchResult {
-  // What could be a root may be a part of an instrument's name: `low B`.
-  const all = wordsOf(text);
-  for (const looseness of [0, 1] satisfies Looseness[]) {
-    const result = {
-      asked,
-      modes: findByName(words, index.modes, looseness).map((found) => nameHit(found, asked.root, index)),
-      families: findByName(words, index.families, looseness).map(({ value }) => value),
-      instruments: findByName(all, index.instruments, looseness).map(({ value }) => value),
-    };
-    if (result.modes.length + result.families.length + result.instruments.length > 0) return result;
-  }
-  return { asked, modes: [], families: [], instruments: [] };
+function byName(
+  text: string,
+  words: readonly string[],
+  asked: Asked,
+  index: SearchIndex,
+  looseness: Looseness,
+): SearchResult {
+  return {
+    asked,
+    modes: findByName(words, index.modes, looseness).map((found) => nameHit(found, asked.root, index)),
+    families: findByName(words, index.families, looseness).map(({ value }) => value),
+    // What could be a root may be a part of an instrument's name: `low B`.
+    instruments: findByName(wordsOf(text), index.instruments, looseness).map(({ value }) => value),
+  };
 }
 
 function nameHit({ value, name }: Found<Mode>, root: Root | undefined, { file }: SearchIndex): ModeHit {

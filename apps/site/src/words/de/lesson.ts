@@ -6,13 +6,13 @@ import type { SameShape } from '../languages.ts';
 import { counted } from './numbers.ts';
 
 export const LESSON: SameShape<typeof English.LESSON> = {
-  add: 'Diese Seite in eine Lektion aufnehmen',
+  add: 'In eine Lektion aufnehmen',
   title: 'Eine Lektion',
   description:
     'Ein Titel, eine Notiz und eine Reihe von Seiten, jede genau so, wie sie gewählt war, in einem Link.',
   lead: 'Eine Lektion ist ein Link, der einen Titel, eine Notiz und eine Reihe von Seiten enthält, jede genau so, wie du sie gewählt hast. Sonst ist nichts irgendwo gespeichert: Wer den Link hat, hat die Lektion.',
   empty:
-    'Noch ist keine Seite darin. Öffne eine Runde oder eine Skala, wähle Instrument, Stimmung und alles Weitere, und drücke unten „Diese Seite in eine Lektion aufnehmen“.',
+    'Noch ist keine Seite darin. Öffne eine Runde oder eine Skala, wähle Instrument, Stimmung und alles Weitere, und drücke darüber „In eine Lektion aufnehmen“.',
   without:
     'Eine Lektion steht in dem Teil ihres Links, den nur ein Skript lesen kann; darum braucht sie eines.',
   failed: 'Die Namen der Seiten konnten nicht geladen werden; die Links funktionieren trotzdem.',
@@ -27,9 +27,10 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   send: 'Verschicken',
   link: 'Link zu dieser Lektion',
   open: 'Die Lektion öffnen',
-  copyPage: 'Den Link zu dieser Seite kopieren',
+  copyPage: 'Den Link kopieren',
+  print: 'Drucken',
   copyByHand: 'Er ließ sich nicht kopieren; kopiere ihn aus der Adresszeile.',
-  another: 'Für eine weitere Seite öffne sie und drücke unten „Diese Seite in eine Lektion aufnehmen“.',
+  another: 'Für eine weitere Seite öffne sie und drücke darüber „In eine Lektion aufnehmen“.',
   copy: 'Den Link kopieren',
   copied: 'Der Link ist kopiert.',
   notCopied: 'Er ließ sich nicht kopieren; er ist markiert, kopiere ihn also von Hand.',

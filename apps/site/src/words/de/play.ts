@@ -14,6 +14,8 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   nextMode: 'Nächster Modus',
   previousNote: 'Voriger Ton',
   nextNote: 'Nächster Ton',
+  slower: 'Langsamer',
+  faster: 'Schneller',
   volume: 'Lautstärke',
   bpm: 'Schläge pro Minute',
   round: 'Durchgang',
@@ -110,7 +112,7 @@ export const BACKING_NAMES: SameShape<typeof English.BACKING_NAMES> = {
 
 export const LOOP_NAMES: SameShape<typeof English.LOOP_NAMES> = {
   round: 'alles',
-  mode: 'ein Modus',
+  mode: 'der Modus, der erklingt',
   once: 'nichts: einmal gespielt',
 };
 

@@ -4,12 +4,12 @@
 import { counted } from './numbers.ts';
 
 export const LESSON = {
-  add: 'Add this page to a lesson',
+  add: 'Add to a lesson',
   title: 'A lesson',
   description: 'A title, a note and a row of pages, each exactly as it was chosen, in one link.',
   lead: 'A lesson is a link that holds a title, a note and a row of pages, each exactly as you chose it. Nothing is stored anywhere else: whoever has the link has the lesson.',
   empty:
-    'There is no page in it yet. Open a round or a scale, choose instrument, tuning and the rest, and press “Add this page to a lesson” at its foot.',
+    'There is no page in it yet. Open a round or a scale, choose instrument, tuning and the rest, and press “Add to a lesson” above it.',
   without: 'A lesson stands in the part of its link that only a script can read, so it needs one.',
   failed: 'The names of the pages could not be fetched; the links work all the same.',
   pages: 'Pages',
@@ -23,9 +23,10 @@ export const LESSON = {
   send: 'Send it',
   link: 'Link to this lesson',
   open: 'Open the lesson',
-  copyPage: 'Copy the link to this page',
+  copyPage: 'Copy the link',
+  print: 'Print',
   copyByHand: 'It could not be copied; copy it from the address line.',
-  another: 'To add another page, open it and press “Add this page to a lesson” at its foot.',
+  another: 'To add another page, open it and press “Add to a lesson” above it.',
   copy: 'Copy the link',
   copied: 'The link is copied.',
   notCopied: 'It could not be copied; it is selected, so copy it by hand.',

@@ -14,6 +14,8 @@ export const PLAY = {
   nextMode: 'Next mode',
   previousNote: 'Previous note',
   nextNote: 'Next note',
+  slower: 'Slower',
+  faster: 'Faster',
   volume: 'Volume',
   bpm: 'beats a minute',
   round: 'round',
@@ -110,7 +112,7 @@ export const BACKING_NAMES = {
 
 export const LOOP_NAMES = {
   round: 'all of it',
-  mode: 'one mode',
+  mode: 'the mode that is heard',
   once: 'nothing: played once',
 } as const;
 

@@ -6,12 +6,12 @@ import type { SameShape } from '../languages.ts';
 import { counted } from './numbers.ts';
 
 export const LESSON: SameShape<typeof English.LESSON> = {
-  add: 'Añadir esta página a una lección',
+  add: 'Añadir a una lección',
   title: 'Una lección',
   description: 'Un título, una nota y una serie de páginas, cada una tal como se eligió, en un solo enlace.',
   lead: 'Una lección es un enlace que contiene un título, una nota y una serie de páginas, cada una tal como la elegiste. No se guarda nada en otro lugar: quien tiene el enlace tiene la lección.',
   empty:
-    'Todavía no hay ninguna página. Abre una ronda o una escala, elige instrumento, afinación y lo demás, y pulsa al pie «Añadir esta página a una lección».',
+    'Todavía no hay ninguna página. Abre una ronda o una escala, elige instrumento, afinación y lo demás, y pulsa encima «Añadir a una lección».',
   without: 'Una lección está en la parte de su enlace que solo un script puede leer; por eso necesita uno.',
   failed: 'No se pudieron cargar los nombres de las páginas; los enlaces funcionan igual.',
   pages: 'Páginas',
@@ -25,9 +25,10 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   send: 'Enviarla',
   link: 'Enlace a esta lección',
   open: 'Abrir la lección',
-  copyPage: 'Copiar el enlace a esta página',
+  copyPage: 'Copiar el enlace',
+  print: 'Imprimir',
   copyByHand: 'No se pudo copiar; cópialo de la barra de direcciones.',
-  another: 'Para añadir otra página, ábrela y pulsa al pie «Añadir esta página a una lección».',
+  another: 'Para añadir otra página, ábrela y pulsa encima «Añadir a una lección».',
   copy: 'Copiar el enlace',
   copied: 'El enlace está copiado.',
   notCopied: 'No se pudo copiar; está seleccionado, así que cópialo a mano.',

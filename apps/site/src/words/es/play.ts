@@ -14,6 +14,8 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   nextMode: 'Modo siguiente',
   previousNote: 'Nota anterior',
   nextNote: 'Nota siguiente',
+  slower: 'Más lento',
+  faster: 'Más rápido',
   volume: 'Volumen',
   bpm: 'pulsos por minuto',
   round: 'vuelta',
@@ -111,7 +113,7 @@ export const BACKING_NAMES: SameShape<typeof English.BACKING_NAMES> = {
 
 export const LOOP_NAMES: SameShape<typeof English.LOOP_NAMES> = {
   round: 'todo',
-  mode: 'un modo',
+  mode: 'el modo que suena',
   once: 'nada: se toca una vez',
 };
 
