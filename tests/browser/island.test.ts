@@ -103,7 +103,7 @@ describe('a hurried reader', () => {
       await isLetThrough;
       await route.continue();
     });
-    await page.goto(`${stage.origin}${ROUND}?hand=left`);
+    await page.goto(`${stage.origin}/?hand=left`);
     await openChooser(page);
     await page.locator('#choose-instrument').selectOption('bass-4');
     expect(await openNames(page)).toHaveLength(6);

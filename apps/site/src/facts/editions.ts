@@ -1,7 +1,7 @@
 /**
  * Which pages are there in which languages. The site is whole in English; its editions in other languages
- * leave out single modes, and scales and rounds on a root, thousands of pages that hold little text, so that
- * all of it stays light; and the descriptions of the API's problems.
+ * leave out scales and rounds on a root, thousands of pages that hold little text, so that all of it stays
+ * light; and the descriptions of the API's problems.
  */
 import { LANGUAGES, type LanguageCode } from '../words/languages.ts';
 
@@ -21,7 +21,7 @@ export function englishPath(path: string): string {
 
 /** Whether a page, by its English path, has no other edition. */
 export function isEnglishOnly(path: string): boolean {
-  return /^\/modes\/[^/]+\/|^\/rounds\/[^/]+\/|^\/problems\//.test(path);
+  return /^\/modes\/[^/]+\/[^/]+\/|^\/rounds\/[^/]+\/|^\/problems\//.test(path);
 }
 
 /** Whether a page is a frame that other sites show within theirs. */
@@ -37,14 +37,14 @@ export function editionsOf(path: string): readonly Edition[] {
 }
 
 /**
- * Where a reader goes on in each language: to the same page, or to the nearest one that is there. A mode
- * has the list of modes, a round its family.
+ * Where a reader goes on in each language: to the same page, or to the nearest one that is there. A scale
+ * has its mode, a round its family.
  */
 export function nearestEditions(path: string): readonly Edition[] {
   const english = englishPath(path);
   if (!isEnglishOnly(english)) return editionsOf(path);
   const [, room, slug] = english.split('/');
-  const nearest = room === 'modes' ? '/modes/' : room === 'rounds' ? `/families/${slug}/` : '/';
+  const nearest = room === 'modes' ? `/modes/${slug}/` : room === 'rounds' ? `/families/${slug}/` : '/';
   return LANGUAGES.map(({ code, name, base }) => ({
     code,
     name,

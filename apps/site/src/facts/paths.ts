@@ -21,9 +21,9 @@ export function oembedPath(path: string, address: string): string | undefined {
   return isFramed ? `/oembed?url=${encodeURIComponent(address)}` : undefined;
 }
 
-/** The page of a mode, without a root, which is there in English only. */
+/** The page of a mode, without a root. */
 export function modePath(modeSlug: string): string {
-  return `/modes/${modeSlug}/`;
+  return pagePath(`/modes/${modeSlug}/`);
 }
 
 /** The page of a mode on a root, which is there in English only. */

@@ -4,7 +4,7 @@
  */
 import type { Mode, Problem, Root } from '@stillroot/core';
 import { HAND_SIZES, parseRoot, UNIVERSE } from '@stillroot/core';
-import { chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
+import { type ChooserView, chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { moreHtml } from '../markup/chooser-more.ts';
 import { neckWords } from '../markup/playing.ts';
 import { CHOOSER } from '../words/interface.ts';
@@ -70,7 +70,8 @@ export abstract class Island extends HTMLElement {
     const status = this.querySelector<HTMLElement>('.status');
     try {
       const [known] = await Promise.all([fetchCatalogue(), this.prepare()]);
-      if (!this.form) this.buildForm(known);
+      if (!this.form)
+        this.querySelector('.chooser')?.insertAdjacentHTML('beforeend', chooserHtml(this.chooserView(known)));
       this.fillForm();
       this.choices = this.withoutDefaults(this.startingChoices(), known);
       this.form?.addEventListener('change', () => this.changed(known));
@@ -98,14 +99,14 @@ export abstract class Island extends HTMLElement {
     return { ...choices, ...(isOfThis ? {} : { ...ofNoNeck, transpose: 0, capo: 0 }), instrument: '' };
   }
 
-  private buildForm({ instruments, plain }: Known): void {
+  /** What the chooser offers, where the page does not hold it already. */
+  protected chooserView({ instruments, plain }: Known): ChooserView {
     const usual = instruments.find(({ id }) => id === this.usualInstrument);
-    const html = chooserHtml({
+    return {
       ...(this.hasOwnInstrument ? {} : { instruments: instrumentChoices(plain.instruments) }),
       tunings: tuningChoices(usual?.tunings ?? []),
       hasFingering: this.dataset['fingering'] !== undefined,
-    });
-    this.querySelector('.chooser')?.insertAdjacentHTML('beforeend', html);
+    };
   }
 
   /** Adds what only a script makes use of. */

@@ -46,10 +46,10 @@ export function mapPanelHtml({ here, base, start, root, of }: MapPanelView): str
   );
   const neighbours = neighboursOf(mode).map(({ mode: other, moved }) => {
     const { name: otherName, slug: otherSlug } = of(other);
-    return `<li><a href="${modePath(otherSlug)}"${hreflang(modePath(otherSlug))}>${escapeXml(otherName)}</a><br><span>${moveWords(moved)}</span></li>`;
+    return `<li><a href="${modePath(otherSlug)}">${escapeXml(otherName)}</a><br><span>${moveWords(moved)}</span></li>`;
   });
   return (
-    `<div><div><h2><a href="${modePath(slug)}"${hreflang(modePath(slug))}>${escapeXml(name)}</a></h2>` +
+    `<div><div><h2><a href="${modePath(slug)}">${escapeXml(name)}</a></h2>` +
     `<p>${escapeXml(place)}.</p><p>${baseWords(mode.base, mode.alterations)}.</p>` +
     `<p class="formula-glyphs" aria-hidden="true">${formula}</p><p class="unseen">${signs(mode.formula.join(' '))}</p>` +
     `<ul class="plain-list">${links.join('')}</ul></div>` +

@@ -18,7 +18,6 @@ import { MAP } from '../words/map.ts';
 import { modeName } from '../words/names.ts';
 import { capitalised, withMinus } from '../words/numbers.ts';
 import { mapPlace } from '../words/sentences.ts';
-import { hreflang } from './english.ts';
 
 const CELL = 20;
 const BAND_GAP = 16;
@@ -109,7 +108,7 @@ function markSvg(
   const isEntrance = isChurch && mode.brightness === MIDDLE_BRIGHTNESS;
   const kind = isChurch ? 'church' : `${isTradeNamed ? 'known ' : ''}${leaning(mode)}`;
   const title = `${modeName(name)}, ${mapPlace(degree, modeName(familyName), withMinus(mode.brightness))}`;
-  return `<a id="${mode.id}" class="${kind}" tabindex="${isEntrance ? 0 : -1}" href="${modePath(slug)}"${hreflang(modePath(slug))}><title>${escapeXml(title)}</title><use href="#mode-${degree}" x="${x}" y="${y(mode.brightness)}"/></a>`;
+  return `<a id="${mode.id}" class="${kind}" tabindex="${isEntrance ? 0 : -1}" href="${modePath(slug)}"><title>${escapeXml(title)}</title><use href="#mode-${degree}" x="${x}" y="${y(mode.brightness)}"/></a>`;
 }
 
 /** What the sizes of a band's steps are, as short as its columns allow. */
