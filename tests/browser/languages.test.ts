@@ -31,13 +31,16 @@ describe.each([
     await expect.poll(() => label.textContent()).toContain(string);
   });
 
-  test.each(['/', '/families/harmonic-minor/', '/search/'])('axe finds nothing at %s', async (path) => {
-    const page = await stage.open(`/${code}${path}`);
-    const { violations, passes } = await new AxeBuilder({ page }).analyze();
-    expect(passes.length).toBeGreaterThan(10);
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-    await page.context().close();
-  });
+  test.each(['/', '/families/harmonic-minor/', '/modes/altered/', '/search/'])(
+    'axe finds nothing at %s',
+    async (path) => {
+      const page = await stage.open(`/${code}${path}`);
+      const { violations, passes } = await new AxeBuilder({ page }).analyze();
+      expect(passes.length).toBeGreaterThan(10);
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+      await page.context().close();
+    },
+  );
 
   test('a reader goes to another language and comes to the same page', async () => {
     const page = await stage.open(`/${code}/families/harmonic-minor/`);

@@ -35,7 +35,10 @@ const PRINTED: readonly (readonly [format: keyof typeof PAPERS, path: string, wo
   ]),
   ['A4', '/rounds/melodic-minor/e-flat/', ['E♭ melodic minor', 'E♭ altered']],
   ...both('/modes/dorian-sharp4/a/', ['A Dorian ♯4', 'In position', 'Chords on the degrees', 'G maj7♯5']),
-  ['A4', '/modes/phrygian-dominant/d/?instrument=guitar-7', ['Seven-string guitar', 'Chords on the degrees']],
+  ...both('/modes/phrygian-dominant/a/?instrument=guitar-7&tuning=drop-a&hand=left', [
+    'Seven-string guitar',
+    'Chords on the degrees',
+  ]),
   ['A4', '/modes/dorian/d/?instrument=bass-4&style=across-the-neck', ['Across the neck', 'Shift']],
   ...both('/modes/phrygian-dominant/', ['Phrygian dominant', 'Neighbours', 'Other names']),
   ...both('/compare/dorian-and-phrygian/', ['Dorian', 'Phrygian']),
