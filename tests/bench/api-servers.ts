@@ -39,9 +39,14 @@ const MEMORY = [
   '--no-allocation-site-pretenuring',
 ] as const;
 
-/** Starts the server as `npm start` does, without a rate limit. */
+/** Starts the server as its image does, without a rate limit. */
 export function startServer(isPinned: boolean, env: NodeJS.ProcessEnv = {}): Promise<Running> {
-  return start([...MEMORY, MAIN], isPinned, { PORT: '0', REQUESTS_PER_MINUTE: '0', ...env });
+  return start([...MEMORY, MAIN], isPinned, {
+    PORT: '0',
+    REQUESTS_PER_MINUTE: '0',
+    MALLOC_ARENA_MAX: '1',
+    ...env,
+  });
 }
 
 /** Starts a bare server that answers everything as an address is answered now. */

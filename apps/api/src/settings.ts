@@ -3,7 +3,7 @@
  */
 
 /** How much memory answers are kept in where nothing else is said. */
-const USUAL_KEPT_MEGABYTES = 16;
+const USUAL_KEPT_MEGABYTES = 6;
 const MEGABYTE = 1024 * 1024;
 export const USUAL_KEPT_BYTES = USUAL_KEPT_MEGABYTES * MEGABYTE;
 
