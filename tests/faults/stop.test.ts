@@ -5,6 +5,7 @@ import { execFile } from 'node:child_process';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { request } from 'node:http';
+import { type AddressInfo, createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { expect, test } from 'vitest';
@@ -48,7 +49,11 @@ function isTaken(origin: string): Promise<boolean> {
 test.skipIf(process.platform !== 'linux')(
   'two processes share a port, and one that dies is replaced',
   async () => {
-    const server = await startServer(false, { WORKERS: '2', LOG_LEVEL: 'silent' });
+    const server = await startServer(false, {
+      WORKERS: '2',
+      LOG_LEVEL: 'silent',
+      PORT: String(await freePort()),
+    });
     const answers = await Promise.all(
       Array.from({ length: 20 }, () => fetch(`${server.origin}/v1/modes/dorian`)),
     );
@@ -59,11 +64,23 @@ test.skipIf(process.platform !== 'linux')(
       .poll(async () => (await childrenOf(server.pid)).filter((pid) => pid !== first), { timeout: 10_000 })
       .toHaveLength(2);
     expect(await childrenOf(server.pid)).toContain(second);
+    // On a slow machine the second may still have been on its way.
+    await expect.poll(() => isTaken(server.origin), { timeout: 10_000 }).toBe(true);
     const again = await Promise.all(Array.from({ length: 20 }, () => isTaken(server.origin)));
     expect(again).not.toContain(false);
     await server.stop();
   },
 );
+
+/** A port that was free a moment ago: processes that do not say which share one only while one of them has it. */
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  server.close();
+  await once(server, 'close');
+  return port;
+}
 
 /** The processes that a process has started; proc(5), `/proc/tid/children`. */
 async function childrenOf(pid: number): Promise<readonly number[]> {
