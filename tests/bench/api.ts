@@ -120,7 +120,7 @@ async function processes(): Promise<void> {
       await load(several.origin, { paths, seconds: 3 * SECONDS });
       const { perSecond } = await load(several.origin, { paths, seconds: 2 * SECONDS });
       console.log(
-        `${workers} of them, not pinned: ${perSecond.toFixed(0)} rounds never made before a second`,
+        `${workers === 1 ? '1 process' : `${workers} processes`}, not pinned: a round never made before, ${perSecond.toFixed(0)}/s`,
       );
     } finally {
       await several.stop();

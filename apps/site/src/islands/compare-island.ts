@@ -57,8 +57,7 @@ export class CompareIsland extends Island {
   /** The page of all comparisons is called after the one that it shows. */
   private name(title: string): void {
     document.title = title;
-    const heading = document.querySelector('h1');
-    if (heading && this.ownQuery().size > 0) heading.textContent = title;
+    document.querySelector('h1')?.replaceChildren(title);
   }
 
   protected override ownQuery(): URLSearchParams {

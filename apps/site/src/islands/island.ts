@@ -21,7 +21,7 @@ import { readingHtml } from './tuning-reading.ts';
 export abstract class Island extends HTMLElement {
   protected choices: Choices = readChoices(new URLSearchParams());
   private wasRenamed = false;
-  private usualSummary: string | undefined;
+  private usualSummary: string | null = null;
 
   /** Draws what was chosen into the island's picture. */
   protected abstract draw(known: Known, chosen: ChosenNeck): string;
@@ -183,12 +183,12 @@ export abstract class Island extends HTMLElement {
   /** The folded chooser says which neck was chosen. */
   private tellChosen({ neck }: ChosenNeck): void {
     const summary = this.querySelector('.chooser > summary');
-    if (summary) this.usualSummary ??= summary.textContent ?? '';
+    if (!summary) return;
+    this.usualSummary ??= summary.textContent;
     const { instrument, tuning, capo, hand } = this.choices;
     const isChosen = instrument !== '' || tuning !== '' || capo > 0 || hand === 'left';
     const left = hand === 'left' ? `, ${CHOOSER.left}` : '';
-    const words = isChosen ? `${neckWords(neck)}${left} · ${CHOOSER.change}` : this.usualSummary;
-    if (summary) summary.textContent = words ?? '';
+    summary.textContent = isChosen ? `${neckWords(neck)}${left} · ${CHOOSER.change}` : this.usualSummary;
   }
 
   private choose(choices: Choices, known: Known): void {

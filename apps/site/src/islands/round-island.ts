@@ -4,12 +4,10 @@
  */
 import { type Mode, parseRoot, type Root, roundOf, UNIVERSE } from '@stillroot/core';
 import { roundPath } from '../facts/paths.ts';
-import type { ChooserView } from '../markup/chooser.ts';
+import { type ChooserView, familyChoices } from '../markup/chooser.ts';
 import { pageRoot } from '../markup/names.ts';
 import { roundHtml } from '../markup/round.ts';
 import { EMBED } from '../words/lesson.ts';
-import { modeName } from '../words/names.ts';
-import { capitalised } from '../words/numbers.ts';
 import { roundTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { carryChoices, writeChoices } from './choices.ts';
@@ -57,10 +55,7 @@ export class RoundIsland extends Island {
 
   protected override chooserView(known: Known): ChooserView {
     const { family, root } = this.turned(known.plain);
-    const families = known.plain.families.map(({ slug, name }) => ({
-      value: slug,
-      text: capitalised(modeName(name)),
-    }));
+    const families = familyChoices(known.plain.families);
     return {
       ...super.chooserView(known),
       round: { families, family: family.slug, root },

@@ -8,7 +8,7 @@ import { escapeXml } from '@stillroot/notation';
 import { pagePath } from '../facts/paths.ts';
 import { CHOICES, kindName } from '../words/choices.ts';
 import { CHOOSER, STYLE_NAMES } from '../words/interface.ts';
-import { instrumentName } from '../words/names.ts';
+import { instrumentName, modeName } from '../words/names.ts';
 import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
 import { type Choice, field, listed, named, number, scripted, select, typed } from './fields.ts';
@@ -85,6 +85,13 @@ export function modeField({ name, label, value }: ModeField): string {
 export function rootField(root: Root): string {
   const roots = EVERYDAY_ROOTS.map(({ slug, name }) => ({ value: slug, text: signs(name) }));
   return field('root', CHOOSER.root, select('root', roots, root.slug));
+}
+
+/** A list of families. */
+export function familyChoices(
+  families: readonly { readonly slug: string; readonly name: string }[],
+): readonly Choice[] {
+  return families.map(({ slug, name }) => ({ value: slug, text: capitalised(modeName(name)) }));
 }
 
 /** A list of instruments, group by group. */

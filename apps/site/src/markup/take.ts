@@ -8,7 +8,7 @@ import { LESSON } from '../words/lesson.ts';
 export function takeHtml(): string {
   return (
     `<a href="${pagePath('/lesson/')}" data-lesson>${LESSON.add}</a> ` +
-    `<button type="button" data-copy="${LESSON.copied}" data-failed="${LESSON.copyByHand}">${LESSON.copyPage}</button> ` +
+    `<button type="button" data-copy="${LESSON.copied}" data-failed="${LESSON.copyByHand}">${LESSON.copy}</button> ` +
     `<button type="button" data-print>${LESSON.print}</button> <span role="status"></span>`
   );
 }

@@ -87,6 +87,8 @@ describe('on an instrument', () => {
     ['mandolin D Dorian', 'dorian', 'D', 'mandolin'],
     ['A phrygian dominant on five-string bass', 'phrygian dominant', 'A', 'bass-5'],
     ['A Phrygian dominant seven string drop A', 'phrygian dominant', 'A', 'guitar-7 drop-a'],
+    ['a phrygian dominant seven string drop a', 'phrygian dominant', 'A', 'guitar-7 drop-a'],
+    ['dorian on a mandolin', 'dorian', undefined, 'mandolin'],
     ['harmonic minor bass', 'harmonic minor', undefined, 'bass-4'],
   ])('%s finds the scale there', (text, name, root, instrument) => {
     const { modes, on } = search(text, index);

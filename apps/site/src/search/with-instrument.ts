@@ -8,24 +8,16 @@ export interface Parting {
   readonly instrument: string;
 }
 
-/** Words that join both. */
-const JOINS: ReadonlySet<string> = new Set([
-  'on',
-  'for',
-  'with',
-  'auf',
-  'für',
-  'en',
-  'para',
-  'a',
-  'an',
-  'the',
-  'my',
-]);
+/** Words that join both; the article is a root where nothing before it says otherwise. */
+const JOINS: ReadonlySet<string> = new Set(['on', 'for', 'with', 'the', 'my', 'auf', 'für', 'en', 'para']);
+const ARTICLE = /\b(on|for|with) an? /g;
 
 /** Every way to part a text into a scale and an instrument after or before it, the most told of the instrument first. */
 export function partings(text: string): readonly Parting[] {
-  const words = text.split(/[\s,;]+/).filter((word) => word !== '');
+  const words = text
+    .replaceAll(ARTICLE, '$1 ')
+    .split(/[\s,;]+/)
+    .filter((word) => word !== '');
   const ways: Parting[] = [];
   for (let count = words.length - 1; count > 0; count -= 1) {
     const last = words.length - count;
@@ -35,12 +27,8 @@ export function partings(text: string): readonly Parting[] {
   return ways.filter(({ scale, instrument }) => scale !== '' && instrument !== '');
 }
 
-/** Words without those at either end that only join; a single letter in capitals may be a root. */
+/** Words without those at either end that only join. */
 function joined(words: readonly string[]): string {
-  const isJoin = (word: string | undefined): boolean => word !== undefined && JOINS.has(word);
-  let from = 0;
-  let to = words.length;
-  while (from < to && isJoin(words[from])) from += 1;
-  while (to > from && isJoin(words[to - 1])) to -= 1;
-  return words.slice(from, to).join(' ');
+  const says = (word: string): boolean => !JOINS.has(word);
+  return words.slice(words.findIndex(says), words.findLastIndex(says) + 1).join(' ');
 }

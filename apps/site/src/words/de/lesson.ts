@@ -27,7 +27,6 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   send: 'Verschicken',
   link: 'Link zu dieser Lektion',
   open: 'Die Lektion öffnen',
-  copyPage: 'Den Link kopieren',
   print: 'Drucken',
   copyByHand: 'Er ließ sich nicht kopieren; kopiere ihn aus der Adresszeile.',
   another: 'Für eine weitere Seite öffne sie und drücke darüber „In eine Lektion aufnehmen“.',

@@ -75,7 +75,5 @@ export const found: typeof English.found = (what) => `${what} gefunden.`;
 
 export const FROM_MEMORY: SameShape<typeof English.FROM_MEMORY> = ', aus dem Gedächtnis';
 
-/** `Die 12 bekanntesten von 34.` */
-export function bestKnownOf(shown: number, all: number): string {
-  return `Die ${shown} bekanntesten von ${all}.`;
-}
+export const bestKnownOf: typeof English.bestKnownOf = (shown, all) =>
+  `Die ${shown} bekanntesten von ${all}.`;

@@ -23,7 +23,6 @@ export const LESSON = {
   send: 'Send it',
   link: 'Link to this lesson',
   open: 'Open the lesson',
-  copyPage: 'Copy the link',
   print: 'Print',
   copyByHand: 'It could not be copied; copy it from the address line.',
   another: 'To add another page, open it and press “Add to a lesson” above it.',

@@ -25,7 +25,6 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   send: 'Enviarla',
   link: 'Enlace a esta lección',
   open: 'Abrir la lección',
-  copyPage: 'Copiar el enlace',
   print: 'Imprimir',
   copyByHand: 'No se pudo copiar; cópialo de la barra de direcciones.',
   another: 'Para añadir otra página, ábrela y pulsa encima «Añadir a una lección».',

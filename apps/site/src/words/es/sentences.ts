@@ -78,7 +78,5 @@ export const found: typeof English.found = (what) => `Resultados: ${what}.`;
 
 export const FROM_MEMORY: SameShape<typeof English.FROM_MEMORY> = ', de memoria';
 
-/** `Las 12 más conocidas de 34.` */
-export function bestKnownOf(shown: number, all: number): string {
-  return `Las ${shown} más conocidas de ${all}.`;
-}
+export const bestKnownOf: typeof English.bestKnownOf = (shown, all) =>
+  `Las ${shown} más conocidas de ${all}.`;
