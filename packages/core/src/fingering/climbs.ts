@@ -31,42 +31,43 @@ export interface ClimbSearch {
   readonly openStrings: OpenStrings;
 }
 
+/**
+ * The parts of a neck, as a hand prefers them: one octave in easy reach is more use than two where the neck
+ * meets the body, and so is a hand that moves (common practice, no source).
+ */
+export const REGIONS = ['in-easy-reach', 'far-up'] as const;
+
+export type Region = (typeof REGIONS)[number];
+
 /** Beyond this many frets it is no longer one area. */
 const WIDEST_AREA = 12;
 
-/** More octaves than any neck has. */
-const MOST_OCTAVES = 12;
+/** Areas that end further beyond the twelfth fret are far up. */
+const FRETS_IN_EASY_REACH_BEYOND_TWELFTH = 4;
 
-/** Climbs that are alike in frets and octaves, and lie all in easy reach or none. */
+/** Climbs that are alike in frets and octaves. */
 export type Group = readonly Climb[];
 
-/** Groups of climbs, the best first, worked out as far as they are read. */
-export function climbGroups(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
-  return search.prefer === 'fewest-frets'
-    ? fewestFretsFirst(neck, scales, search)
-    : mostOctavesFirst(neck, scales, search);
+/** Groups of the climbs in one region of a neck, the best first, worked out as far as they are read. */
+export function climbGroups(
+  neck: Neck,
+  scales: readonly Scale[],
+  search: ClimbSearch,
+  region: Region,
+): Generator<Group> {
+  const widths = climbsByWidth(neck, scales, search, region);
+  return search.prefer === 'fewest-frets' ? fewestFretsFirst(widths) : mostOctavesFirst(widths);
 }
 
-/** Climbs area width by area width; within one width by rank. */
-function* fewestFretsFirst(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
-  for (const climbs of climbsByWidth(neck, scales, search)) {
-    yield* groupBy(climbs, (climb) => rankOf(neck, climb));
-  }
+/** Climbs area width by area width; within one width those with the most octaves first. */
+function* fewestFretsFirst(widths: Iterable<Group>): Generator<Group> {
+  for (const climbs of widths) yield* groupBy(climbs, ({ octaves }) => -octaves);
 }
 
-/** All climbs by rank; among equals the narrowest areas first. */
-function* mostOctavesFirst(neck: Neck, scales: readonly Scale[], search: ClimbSearch): Generator<Group> {
-  const climbs = [...climbsByWidth(neck, scales, search)].flat();
-  yield* groupBy(climbs, (climb) => 100 * rankOf(neck, climb) + climb.area.toSlot - climb.area.fromSlot);
-}
-
-/**
- * The more octaves the better; but areas that reach far beyond the twelfth fret come after the others: one
- * octave in easy reach is more use than two where the neck meets the body (common practice, no source).
- */
-function rankOf(neck: Neck, { area, octaves }: Climb): number {
-  const isFarUp = fretsBeyondTwelfth((neck.slots[area.toSlot] as FretSlot).fret) > 4;
-  return (isFarUp ? MOST_OCTAVES : 0) - octaves;
+/** Those with the most octaves first; among equals the narrowest areas. */
+function* mostOctavesFirst(widths: Iterable<Group>): Generator<Group> {
+  const climbs = [...widths].flat();
+  yield* groupBy(climbs, ({ area, octaves }) => area.toSlot - area.fromSlot - 100 * octaves);
 }
 
 /**
@@ -77,6 +78,7 @@ function* climbsByWidth(
   neck: Neck,
   scales: readonly Scale[],
   { fromSlot, openStrings }: ClimbSearch,
+  region: Region,
 ): Generator<Group> {
   const marks = newMarks();
   let isFound = false;
@@ -85,6 +87,7 @@ function* climbsByWidth(
     const climbs: Climb[] = [];
     for (const area of areasOfWidth(neck, width, openStrings)) {
       if (fromSlot !== undefined && area.fromSlot !== fromSlot) continue;
+      if (regionOf(neck, area) !== region) continue;
       markArea(neck, area, openStrings, marks);
       const climb = climbIn(area, marks, scales);
       if (climb) climbs.push(climb);
@@ -92,6 +95,11 @@ function* climbsByWidth(
     isFound ||= climbs.length > 0;
     yield climbs;
   }
+}
+
+function regionOf(neck: Neck, { toSlot }: Area): Region {
+  const beyond = fretsBeyondTwelfth((neck.slots[toSlot] as FretSlot).fret);
+  return beyond > FRETS_IN_EASY_REACH_BEYOND_TWELFTH ? 'far-up' : 'in-easy-reach';
 }
 
 /** The climb from the lowest root that has a whole octave of every scale above it. */

@@ -91,6 +91,15 @@ describe('an area', () => {
     expect(rowOf({ fromSlot: 17 })).toEqual([15, 17]);
   });
 
+  // A hand that stays has all seven of D at frets 15 to 19 of a bass in drop D; lower down it must move.
+  test('far up the neck comes after those in which the hand moves', () => {
+    const neck = neckOf(bass, {}, 'D1-A1-D2-G2');
+    const modes = modesFrom(modeOf(STEPS.ionian)).map((mode) => spell(mode, rootOf('D')));
+    const fingerings = findSharedAreas(neck, modes, anywhere)[0]?.fingerings ?? [];
+    expect(fingerings.filter(({ area }) => area.to < 17)).toHaveLength(7);
+    expect(fingerings.some(({ cost }) => cost.travelMm > 0)).toBe(true);
+  });
+
   test.each([
     [0, 0],
     [12, 0],

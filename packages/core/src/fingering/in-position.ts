@@ -5,7 +5,7 @@
 import { type FretSlot, type Neck, openSlot } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
 import { climbLine, fretsBeyondTwelfth, handsIn, mapArea } from './area.ts';
-import { type Climb, type ClimbSearch, climbGroups, type Group } from './climbs.ts';
+import { type Climb, type ClimbSearch, climbGroups, type Group, REGIONS } from './climbs.ts';
 import type { PackedCost } from './cost.ts';
 import { describeSolution, type Fingering } from './fingering.ts';
 import { comfortableReachMm, spanMm } from './hand.ts';
@@ -29,11 +29,11 @@ export interface AreaSearch extends ClimbSearch {
 
 /**
  * The areas in which all the given scales can be played from the same root note, over the same number of
- * whole octaves, best first: those in which the hand need not move, then by frets and octaves as preferred
- * (those far up the neck after others), then the fewest frets beyond the twelfth, then
- * the least opening beyond a comfortable hand, then the least cost, then the lowest on the neck. Answers
- * are alike in frets and octaves. A single scale is answered with every distinct fingering, so that several may lie in one area; several scales with the best
- * of each area.
+ * whole octaves, best first: those in easy reach, then those in which the hand need not move, then by frets
+ * and octaves as preferred, then the fewest frets beyond the twelfth, then the least opening beyond a
+ * comfortable hand, then the least cost, then the lowest on the neck. Answers are alike in frets and
+ * octaves. A single scale is answered with every distinct fingering, so that several may lie in one area;
+ * several scales with the best of each area.
  * @param scales scales on one root
  */
 export function findSharedAreas(
@@ -41,11 +41,28 @@ export function findSharedAreas(
   scales: readonly Scale[],
   search: AreaSearch,
 ): readonly SharedArea[] {
-  const groups: Group[] = [];
-  const staying = bestOf(neck, scales, noted(climbGroups(neck, scales, search), groups), search, 'staying');
-  const best = staying.length > 0 ? staying : bestOf(neck, scales, groups, search, 'moving');
+  const best: Fingered[] = [];
+  let ways: readonly Way[] = WAYS;
+  for (const region of REGIONS) {
+    if (best.length === search.limit) break;
+    const seen: Group[] = [];
+    let groups: Iterable<Group> = noted(climbGroups(neck, scales, search, region), seen);
+    for (const way of ways) {
+      addFirst(best, neck, scales, groups, search, way);
+      if (best.length > 0) {
+        ways = [way];
+        break;
+      }
+      groups = seen;
+    }
+  }
   return best.map(({ solutions }) => describe(neck, scales, solutions, search));
 }
+
+/** How the hand plays, the better first: it stays where it is, or moves. */
+const WAYS = ['staying', 'moving'] as const;
+
+type Way = (typeof WAYS)[number];
 
 /** What is read, written down as well. */
 function* noted<T>(items: Iterable<T>, list: T[]): Generator<T> {
@@ -67,22 +84,21 @@ interface Fingered extends Placed {
   readonly cost: PackedCost;
 }
 
-/** The best few, all of one size, of the first groups that have any. */
-function bestOf(
+/** Adds to the best few, all of one size, those of the first groups that have any. */
+function addFirst(
+  best: Fingered[],
   neck: Neck,
   scales: readonly Scale[],
   groups: Iterable<Group>,
   search: AreaSearch,
-  how: 'staying' | 'moving',
-): readonly Fingered[] {
-  const best: Fingered[] = [];
+  way: Way,
+): void {
   for (const group of groups) {
     const [first] = best;
     if (first && !isOfOneSize(first, group[0] as Climb)) continue;
-    addBest(best, neck, scales, group, search, how);
+    addBest(best, neck, scales, group, search, way);
     if (best.length === search.limit) break;
   }
-  return best;
 }
 
 function isOfOneSize(a: Climb, b: Climb): boolean {
@@ -99,14 +115,14 @@ function addBest(
   scales: readonly Scale[],
   group: Group,
   search: AreaSearch,
-  how: 'staying' | 'moving',
+  way: Way,
 ): void {
   for (const climb of group.map((one) => place(neck, one, search.reachMm)).toSorted(comparePlaces)) {
     const last = best[search.limit - 1];
     const order = last ? comparePlaces(climb, last) : -1;
     if (order > 0) break;
     const bar = last && order === 0 ? last.cost : Number.POSITIVE_INFINITY;
-    for (const one of finger(neck, scales, climb, search, how, bar)) keep(best, one, search.limit);
+    for (const one of finger(neck, scales, climb, search, way, bar)) keep(best, one, search.limit);
   }
 }
 
@@ -149,14 +165,14 @@ function finger(
   scales: readonly Scale[],
   climb: Placed,
   { reachMm, each, openStrings }: AreaSearch,
-  how: 'staying' | 'moving',
+  way: Way,
   bar: PackedCost,
 ): readonly Fingered[] {
   const { area, rootMidi, octaves } = climb;
   const map = mapArea(neck, area, openStrings);
   const positions = handsIn(neck, area, reachMm);
   const solve = (line: readonly LineNote[], count: number) =>
-    how === 'staying' ? solveStaying(line, positions, count) : solveMoving(neck, line, positions, count);
+    way === 'staying' ? solveStaying(line, positions, count) : solveMoving(neck, line, positions, count);
   const solutions: Solution[] = [];
   let cost = 0;
   for (const scale of scales) {
