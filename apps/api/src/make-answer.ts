@@ -45,7 +45,7 @@ export function makeAnswer(address: Address, form: Form, state: ServerState): Pr
   if (form !== 'json') {
     const made = inForm(forms, form);
     const kind = form === 'mid' || form === 'musicxml' ? 'attachment' : 'inline';
-    shared.push('Content-Disposition', `${kind}; filename="${forms?.fileName}.${form}"`);
+    shared.push('Content-Disposition', `${kind}; filename="${forms?.fileName()}.${form}"`);
     const type = form === 'mid' ? typeOf(form) : `${typeOf(form)}; charset=utf-8`;
     return prepare({ status: 200, type, body: made, cacheControl, fields: shared });
   }

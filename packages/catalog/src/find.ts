@@ -25,6 +25,13 @@ const FAMILIES: ReadonlyMap<string, FamilyEntry> = firstByKey(
   modeKey,
 );
 
+/** As addresses write them: most of those who ask take an address that they were given. */
+const MODES_BY_SLUG: ReadonlyMap<string, ModeEntry> = new Map(CATALOGUE.modes.map((one) => [one.slug, one]));
+
+const FAMILIES_BY_SLUG: ReadonlyMap<string, FamilyEntry> = new Map(
+  CATALOGUE.families.map((one) => [one.slug, one]),
+);
+
 const INSTRUMENTS = instrumentsByKey(CATALOGUE.instruments);
 
 const NOT_SERVED = instrumentsByKey(CATALOGUE.notServed);
@@ -37,7 +44,8 @@ const NOT_SERVED = instrumentsByKey(CATALOGUE.notServed);
  * @example findMode('dorian-s4')?.mode.id   // '2131212'
  */
 export function findMode(text: string): ModeEntry | undefined {
-  return text.length > LONGEST_NAME ? undefined : MODES.get(modeKey(text));
+  const known = MODES_BY_SLUG.get(text);
+  return known || text.length > LONGEST_NAME ? known : MODES.get(modeKey(text));
 }
 
 /**
@@ -45,7 +53,8 @@ export function findMode(text: string): ModeEntry | undefined {
  * @example findFamily('harmonic minor')?.id // '3121221'
  */
 export function findFamily(text: string): FamilyEntry | undefined {
-  return text.length > LONGEST_NAME ? undefined : FAMILIES.get(modeKey(text));
+  const known = FAMILIES_BY_SLUG.get(text);
+  return known || text.length > LONGEST_NAME ? known : FAMILIES.get(modeKey(text));
 }
 
 /**

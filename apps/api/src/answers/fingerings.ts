@@ -48,8 +48,8 @@ export function fingerings(
   const name = scaleName(scale);
   const answer = fingeringsOf(neck, scale, { ...handOptions(query), limit: query.limit });
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
-  const title = headline(name, neck);
-  const titles = { title: name, remarks: [title] };
+  const title = () => headline(name, neck);
+  const titles = () => ({ title: name, remarks: [title()] });
   // Without a fingering that was asked for there is nothing to be played; the nearest one is only shown.
   const isPlayable = answer.fingerings.length > 0;
   const play = (): Result<Piece> =>
@@ -57,7 +57,7 @@ export function fingerings(
       ? playFingering(scale, best, playOptions(query), knownName)
       : fail('fingering', name, `a fingering that can be played: ${answer.reason ?? 'there is none'}`);
   return {
-    fileName: fileNameOf([root.name, entry.slug], neck),
+    fileName: () => fileNameOf([root.name, entry.slug], neck),
     json: () => ({
       ...neckFields(asked),
       name,
@@ -68,13 +68,13 @@ export function fingerings(
     svg: () =>
       neckSvg(
         best
-          ? drawFingering(neck, scale, best, headline(name, neck), { labels: query.labels })
-          : drawFretboard(neck, scale, headline(name, neck), query.labels),
+          ? drawFingering(neck, scale, best, title(), { labels: query.labels })
+          : drawFretboard(neck, scale, title(), query.labels),
         svgOptions(query),
       ),
     txt: () =>
       [
-        headline(name, neck),
+        title(),
         ...(answer.reason ? [`No fingering: ${answer.reason}.`] : []),
         ...(answer.alternative
           ? [`The nearest that can be played is in style ${answer.alternative.style}:`]
@@ -85,8 +85,8 @@ export function fingerings(
         ...answer.cautions,
         '',
       ].join('\n'),
-    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles),
-    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles),
+    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),
+    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles()),
   };
 }
 

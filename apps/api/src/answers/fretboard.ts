@@ -20,7 +20,7 @@ export function fretboard(entry: ModeEntry, root: Root, asked: AskedNeck, pictur
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   return {
-    fileName: fileNameOf([root.name, entry.slug, 'fretboard'], neck),
+    fileName: () => fileNameOf([root.name, entry.slug, 'fretboard'], neck),
     json: () => ({
       ...neckFields(asked),
       name,

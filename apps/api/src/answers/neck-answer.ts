@@ -21,7 +21,7 @@ export interface InForms {
   readonly mid?: () => Uint8Array;
   readonly musicxml?: () => string;
   /** What a file of it is called, without extension. */
-  readonly fileName: string;
+  readonly fileName: () => string;
 }
 
 /** How a picture is drawn. */

@@ -72,15 +72,16 @@ export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: 
   const answer = laidOut({ neck, family, root, options: { ...handOptions(query), order, sharing } });
   const isPlayable = answer.modes.some(({ fingering }) => fingering !== undefined);
   const play = (): Result<Piece> => playRound(answer, playOptions(query), knownName);
-  const title = headline(`Round of ${family.name} from ${root.name}`, neck);
-  const titles = { title: `Round of ${family.name} from ${root.name}`, remarks: [title] };
+  const name = `Round of ${family.name} from ${root.name}`;
+  const title = () => headline(name, neck);
+  const titles = () => ({ title: name, remarks: [title()] });
   return {
-    fileName: fileNameOf(['round', family.slug, root.name], neck),
+    fileName: () => fileNameOf(['round', family.slug, root.name], neck),
     json: () => roundJson(answer, isPlayable ? orRefuse(play()) : undefined, family, asked, query),
-    svg: () => roundSvg(answer, title, neck, query),
-    txt: () => roundText(answer, title, isPlayable ? pieceText(orRefuse(play()), neck) : ''),
-    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles),
-    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles),
+    svg: () => roundSvg(answer, title(), neck, query),
+    txt: () => roundText(answer, title(), isPlayable ? pieceText(orRefuse(play()), neck) : ''),
+    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),
+    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles()),
   };
 }
 

@@ -4,16 +4,10 @@
  */
 import type { FretSlot, Neck } from '../instrument/neck.ts';
 import type { Scale } from '../mode/spelling.ts';
-import {
-  type Area,
-  areasOfWidth,
-  climbLength,
-  fretsBeyondTwelfth,
-  markArea,
-  newMarks,
-  type OpenStrings,
-} from './area.ts';
+import { HIGHEST_MIDI } from '../pitch/pitch.ts';
+import { type Area, fretsBeyondTwelfth, type OpenStrings } from './area.ts';
 import { widestHand } from './hand.ts';
+import { octaveBits, octavesFrom, type Soundings, soundings } from './sounding.ts';
 
 /** A place where every scale can be climbed from one note, before any hand is laid on it. */
 export interface Climb {
@@ -80,16 +74,17 @@ function* climbsByWidth(
   { fromSlot, openStrings }: ClimbSearch,
   region: Region,
 ): Generator<Group> {
-  const marks = newMarks();
+  const octave = octaveBits(scales);
+  const { pitchClass } = (scales[0] as Scale).root;
   let isFound = false;
   for (let width = 2; width <= WIDEST_AREA; width += 1) {
     if (isFound && width > widestHand(neck) + 1) break;
     const climbs: Climb[] = [];
-    for (const area of areasOfWidth(neck, width, openStrings)) {
+    const sounding = soundings(neck, width, openStrings);
+    for (const [at, area] of sounding.areas.entries()) {
       if (fromSlot !== undefined && area.fromSlot !== fromSlot) continue;
       if (regionOf(neck, area) !== region) continue;
-      markArea(neck, area, openStrings, marks);
-      const climb = climbIn(area, marks, scales);
+      const climb = climbIn(area, sounding, at, octave, pitchClass);
       if (climb) climbs.push(climb);
     }
     isFound ||= climbs.length > 0;
@@ -97,24 +92,24 @@ function* climbsByWidth(
   }
 }
 
+/** The climb from the lowest root that has a whole octave of every scale above it. */
+function climbIn(
+  area: Area,
+  sounding: Soundings,
+  at: number,
+  octave: number,
+  pitchClass: number,
+): Climb | undefined {
+  for (let rootMidi = pitchClass; rootMidi <= HIGHEST_MIDI; rootMidi += 12) {
+    const octaves = octavesFrom(sounding, at, octave, rootMidi);
+    if (octaves > 0) return { area, rootMidi, octaves };
+  }
+  return undefined;
+}
+
 function regionOf(neck: Neck, { toSlot }: Area): Region {
   const beyond = fretsBeyondTwelfth((neck.slots[toSlot] as FretSlot).fret);
   return beyond > FRETS_IN_EASY_REACH_BEYOND_TWELFTH ? 'far-up' : 'in-easy-reach';
-}
-
-/** The climb from the lowest root that has a whole octave of every scale above it. */
-function climbIn(area: Area, marks: Uint8Array, scales: readonly Scale[]): Climb | undefined {
-  const { pitchClass } = (scales[0] as Scale).root;
-  for (let rootMidi: number = pitchClass; rootMidi < marks.length; rootMidi += 12) {
-    if (!marks[rootMidi]) continue;
-    let shortest = Number.POSITIVE_INFINITY;
-    for (const scale of scales) {
-      shortest = Math.min(shortest, climbLength(marks, scale, rootMidi));
-      if (shortest <= 7) break;
-    }
-    if (shortest > 7) return { area, rootMidi, octaves: Math.floor((shortest - 1) / 7) };
-  }
-  return undefined;
 }
 
 /** Items that rank alike together, the lowest rank first. */
