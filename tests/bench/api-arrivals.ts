@@ -2,10 +2,11 @@
  * Arrivals: requests that come one by one, whether those before them were answered or not, as they do from
  * many clients that know nothing of one another (a Poisson process). How long each waits is counted from
  * when it was due, so that a server that stands still is charged for all that came meanwhile. The load
- * generator's own rate is not that: it sends a second's share at once, and only as it is answered.
+ * generator's own rate is not that: it sends a second's share at once, and only as it is answered. Written
+ * on sockets, since a client that makes an object of every answer waits longer for itself than for the
+ * server.
  */
-import { Agent, get } from 'node:http';
-import { setTimeout as pause } from 'node:timers/promises';
+import { connect, type Socket } from 'node:net';
 import { percentile } from './figures.ts';
 
 /** What comes. */
@@ -25,30 +26,46 @@ export interface Waits {
   readonly notOk: number;
 }
 
+/** A connection that is kept, and what is under way on it. */
+interface Line {
+  readonly socket: Socket;
+  answered: (isOk: boolean) => void;
+  /** Of the answer that is under way; undefined until its header fields are here. */
+  bytesLeft: number | undefined;
+  isOk: boolean;
+}
+
 /** Sends requests as they come, and waits for the last answer. */
 export async function arrivals(
   origin: string,
   { seconds, perSecond, paths }: ArrivalOptions,
 ): Promise<Waits> {
-  const agent = new Agent({ keepAlive: true });
+  const { hostname, port, host } = new URL(origin);
+  const idle: Line[] = [];
   const waits: number[] = [];
   let notOk = 0;
   const under: Promise<void>[] = [];
+  const send = (path: string, dueMs: number): void => {
+    const line = idle.pop() ?? open(hostname, Number(port));
+    const { promise, resolve } = Promise.withResolvers<void>();
+    under.push(promise);
+    line.answered = (isOk) => {
+      waits.push(performance.now() - dueMs);
+      if (isOk) idle.push(line);
+      else notOk += 1;
+      resolve();
+    };
+    line.socket.write(`GET ${path} HTTP/1.1\r\nHost: ${host}\r\n\r\n`);
+  };
   const begun = performance.now();
   for (let due = begun; due < begun + 1000 * seconds; due += gapMs(perSecond)) {
-    while (performance.now() < due) await pause(1);
+    while (performance.now() < due) await new Promise(setImmediate);
     const { value, done } = paths.next();
     if (done) throw new Error('there are no more addresses');
-    const at = due;
-    under.push(
-      ask(agent, origin + value).then((isOk) => {
-        waits.push(performance.now() - at);
-        if (!isOk) notOk += 1;
-      }),
-    );
+    send(value, due);
   }
   await Promise.all(under);
-  agent.destroy();
+  for (const { socket } of idle) socket.destroy();
   return {
     answered: waits.length,
     p50Ms: percentile(waits, 0.5),
@@ -63,11 +80,30 @@ function gapMs(perSecond: number): number {
   return (-Math.log(1 - Math.random()) * 1000) / perSecond;
 }
 
-function ask(agent: Agent, url: string): Promise<boolean> {
-  return new Promise((resolve) => {
-    const request = get(url, { agent }, (response) => {
-      response.resume().once('end', () => resolve(response.statusCode === 200));
-    });
-    request.once('error', () => resolve(false));
-  });
+function open(hostname: string, port: number): Line {
+  const socket = connect({ host: hostname, port, noDelay: true });
+  const line: Line = { socket, answered: () => undefined, bytesLeft: undefined, isOk: false };
+  socket.on('data', (chunk) => receive(line, chunk));
+  socket.once('error', () => socket.destroy());
+  socket.once('close', () => line.answered(false));
+  return line;
+}
+
+/** One answer at a time is under way on a line, and says how long it is. */
+function receive(line: Line, chunk: Buffer): void {
+  if (line.bytesLeft === undefined) {
+    const end = chunk.indexOf('\r\n\r\n');
+    const head = chunk.latin1Slice(0, end);
+    const length = /content-length: (\d+)/i.exec(head)?.[1];
+    if (end < 0 || length === undefined) {
+      line.socket.destroy();
+      return;
+    }
+    line.isOk = head.startsWith('HTTP/1.1 200');
+    line.bytesLeft = Number(length) + end + 4;
+  }
+  line.bytesLeft -= chunk.length;
+  if (line.bytesLeft > 0) return;
+  line.bytesLeft = undefined;
+  line.answered(line.isOk);
 }

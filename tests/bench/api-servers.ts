@@ -27,17 +27,8 @@ const BARE = fileURLToPath(new URL('api-bare.ts', import.meta.url));
 /** What `/proc` counts processor time in, on every Linux of today. */
 const TICKS_A_SECOND = 100;
 
-/**
- * Young objects live briefly and old ones are few: the server stays small, and is not much slower for it.
- * Kinds of objects that live long when the server starts die young in its answers: they must not be put
- * among the old at once.
- */
-const MEMORY = [
-  '--min-semi-space-size=8',
-  '--max-semi-space-size=8',
-  '--max-old-space-size=128',
-  '--no-allocation-site-pretenuring',
-] as const;
+/** Young objects live briefly and old ones are few: the server stays small, and is not much slower for it. */
+const MEMORY = ['--min-semi-space-size=8', '--max-semi-space-size=8', '--max-old-space-size=128'] as const;
 
 /** Starts the server as its image does, without a rate limit. */
 export function startServer(isPinned: boolean, env: NodeJS.ProcessEnv = {}): Promise<Running> {
