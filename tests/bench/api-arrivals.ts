@@ -93,7 +93,7 @@ function open(hostname: string, port: number): Line {
 function receive(line: Line, chunk: Buffer): void {
   if (line.bytesLeft === undefined) {
     const end = chunk.indexOf('\r\n\r\n');
-    const head = chunk.latin1Slice(0, end);
+    const head = chunk.toString('latin1', 0, end);
     const length = /content-length: (\d+)/i.exec(head)?.[1];
     if (end < 0 || length === undefined) {
       line.socket.destroy();

@@ -3,7 +3,7 @@
  * answer.
  */
 import { existsSync } from 'node:fs';
-import { createServer, type Server } from 'node:http';
+import type { createServer, Server } from 'node:http';
 import type { ProblemName } from '@stillroot/contract';
 import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, LogController } from 'fastify';
 import { serveBatch } from './batch.ts';
@@ -125,10 +125,13 @@ async function limitOf(
 }
 
 function serverOf(desk: Desk, handler: Parameters<typeof createServer>[1] & object): Server {
-  return createServer(
-    { maxHeaderSize: MOST_HEADER_BYTES, connectionsCheckingInterval: 2000, ...TIMEOUTS },
-    (request, response) => {
-      if (!desk.receive(request, response)) handler(request as never, response as never);
-    },
-  );
+  // An import of this module would touch all that it holds, and load a client with its web sockets.
+  return process
+    .getBuiltinModule('node:http')
+    .createServer(
+      { maxHeaderSize: MOST_HEADER_BYTES, connectionsCheckingInterval: 2000, ...TIMEOUTS },
+      (request, response) => {
+        if (!desk.receive(request, response)) handler(request as never, response as never);
+      },
+    );
 }
