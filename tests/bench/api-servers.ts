@@ -28,7 +28,7 @@ const BARE = fileURLToPath(new URL('api-bare.ts', import.meta.url));
 const TICKS_A_SECOND = 100;
 
 /** Young objects live briefly and old ones are few: the server stays small, and is not much slower for it. */
-const MEMORY = ['--min-semi-space-size=8', '--max-semi-space-size=8', '--max-old-space-size=128'] as const;
+const MEMORY = ['--min-semi-space-size=4', '--max-semi-space-size=4', '--max-old-space-size=128'] as const;
 
 /** Starts the server as its image does, without a rate limit. */
 export function startServer(isPinned: boolean, env: NodeJS.ProcessEnv = {}): Promise<Running> {

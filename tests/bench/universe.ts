@@ -11,7 +11,7 @@ import { buildSync } from 'esbuild';
 import { middle } from './figures.ts';
 
 /** As `pnpm serve` starts the server: room for what is made at the start, so that it is not moved about. */
-const YOUNG_GENERATION = '--min-semi-space-size=8';
+const YOUNG_GENERATION = '--min-semi-space-size=4';
 
 export function measureUniverse(): void {
   const folder = mkdtempSync(join(tmpdir(), 'stillroot-bench-'));

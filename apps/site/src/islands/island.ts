@@ -14,6 +14,7 @@ import { type Field, fieldOf, problemWords, readForm, showTyped, writeForm } fro
 import { carryLinks } from './links.ts';
 import { recall, remember } from './memory.ts';
 import { type ChosenNeck, neckFrom } from './neck-from.ts';
+import { scrollNecks } from './neck-scroll.ts';
 import { playQuery } from './play-keys.ts';
 import { readingHtml } from './tuning-reading.ts';
 
@@ -115,6 +116,9 @@ export abstract class Island extends HTMLElement {
     const hasFingering = hasRound || this.dataset['fingering'] !== undefined;
     this.form?.querySelector('.more')?.insertAdjacentHTML('beforeend', moreHtml({ hasFingering, hasRound }));
     for (const one of this.querySelectorAll<HTMLElement>('[data-js]')) one.hidden = false;
+    // What is chosen is drawn at once, so that nothing is left to be sent off.
+    const submit = this.form?.querySelector('[type="submit"]');
+    if (submit) submit.textContent = CHOOSER.goToPicture;
   }
 
   private changed(known: Known): void {
@@ -226,8 +230,7 @@ export abstract class Island extends HTMLElement {
     const chosen = neckFrom(choices, known.instruments, this.usualInstrument);
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = this.draw(known, chosen);
-    // A left-handed neck begins on the right.
-    for (const box of this.querySelectorAll('.neck-box.whole.left')) box.scrollLeft = box.scrollWidth;
+    scrollNecks(this, choices.fret);
     const problems = [...chosen.problems, ...this.ownProblems];
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);

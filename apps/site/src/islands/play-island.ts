@@ -139,6 +139,8 @@ export class PlayIsland extends HTMLElement {
     if (this.playedAlone === turn) this.session.pause();
     else if (await this.session.load()) {
       this.isTurnPressed = true;
+      // What plays would begin anew with what is kept, and once more with the mode.
+      this.session.pause();
       this.keep({ ...this.choices, loop: 'mode', turn }, known);
       this.session.playSection(turn - 1);
     } else this.parts.say(PLAY.noSound);

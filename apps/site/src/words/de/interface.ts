@@ -66,6 +66,7 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   reach: 'Spannweite in mm',
   order: 'Reihenfolge',
   show: 'Diese Runde zeigen',
+  goToPicture: 'Zu den Griffbrettern',
   change: 'ändern',
   summary: 'Instrument, Stimmung, Kapodaster, Hand und mehr wählen',
   ownSummary: 'Stimmung, Kapodaster, Hand und Beschriftung wählen',

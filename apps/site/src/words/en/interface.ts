@@ -67,6 +67,7 @@ export const CHOOSER = {
   reach: 'Reach in mm',
   order: 'Order',
   show: 'Show this round',
+  goToPicture: 'Go to the necks',
   change: 'change',
   summary: 'Choose instrument, tuning, capo, hand and more',
   ownSummary: 'Choose tuning, capo, hand and labels',

@@ -65,6 +65,7 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   reach: 'Alcance en mm',
   order: 'Orden',
   show: 'Mostrar esta ronda',
+  goToPicture: 'Ir a los mástiles',
   change: 'cambiar',
   summary: 'Elegir instrumento, afinación, cejilla, mano y más',
   ownSummary: 'Elegir afinación, cejilla, mano y rótulos',
