@@ -37,7 +37,7 @@ export async function serveSite(app: FastifyInstance, siteFolder: string): Promi
   serveOembed(app);
   await app.register(fastifyCompress, {
     encodings: ['br', 'gzip'],
-    brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } },
+    brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 6 } },
   });
   await app.register(fastifyStatic, {
     root: siteFolder,
