@@ -64,11 +64,8 @@ export const FRAMES: typeof PAGE_KINDS = [
 export async function openStage(): Promise<Stage> {
   invariant(existsSync(SITE_FOLDER), 'the site is built (pnpm build) before the browser looks at it');
   const served = await serve(SITE_FOLDER);
-  const browser = await playwright.launch({
-    executablePath: await chromium.executablePath(),
-    args: chromium.args.filter((flag) => !UNWANTED_FLAGS.some((unwanted) => flag.startsWith(unwanted))),
-    headless: true,
-  });
+  // Once in some hundred times the browser crashes as it starts; nothing was looked at by then.
+  const browser = await launch().catch(launch);
   const contexts: BrowserContext[] = [];
   const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
@@ -83,4 +80,12 @@ export async function openStage(): Promise<Stage> {
     await served.close();
   };
   return { ...served, browser, open, close };
+}
+
+async function launch(): Promise<Browser> {
+  return playwright.launch({
+    executablePath: await chromium.executablePath(),
+    args: chromium.args.filter((flag) => !UNWANTED_FLAGS.some((unwanted) => flag.startsWith(unwanted))),
+    headless: true,
+  });
 }

@@ -209,3 +209,27 @@ describe('the list of instruments', () => {
     );
   });
 });
+
+describe('a long neck on a phone', () => {
+  const phone = { viewport: { width: 390, height: 800 } };
+  /** How far inside its box the number of a fret is, from the left, as a share of the box. */
+  const placeOf = (page: Page, fret: string): Promise<number> =>
+    page.evaluate((number) => {
+      const box = document.querySelector('.neck-box.whole');
+      const text = [...(box?.querySelectorAll('.number > *') ?? [])].find(
+        (one) => one.textContent === number,
+      );
+      if (!box || !text) throw new Error(`no fret ${number}`);
+      const { left, width } = box.getBoundingClientRect();
+      return (text.getBoundingClientRect().left - left) / width;
+    }, fret);
+
+  test.each([
+    ['', 0.15],
+    ['&hand=left', 0.85],
+  ])('opens at the fret that was asked for%s', async (hand, at) => {
+    const page = await stage.open(`${SCALE}?fret=9${hand}`, phone);
+    await page.waitForFunction(() => document.querySelector('.neck-box.whole')?.scrollLeft !== 0);
+    expect(await placeOf(page, '9')).toBeCloseTo(at, 1);
+  });
+});
