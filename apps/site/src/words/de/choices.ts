@@ -9,7 +9,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   onTheNeck: 'Am Griffbrett',
   theHand: 'Hand und Fingersatz',
   theView: 'Auf der Seite',
-  more: 'Kapodaster-Saiten, Bünde, Hand, Beschriftung, Tonnamen und mehr',
+  more: 'Kapodaster-Saiten, Bünde, Handgröße, Beschriftung, Tonnamen und mehr',
   transpose: 'Höher oder tiefer gestimmt, Halbtöne',
   capoStrings: 'Kapodaster auf Saiten',
   capoStringsHint: 'Zum Beispiel 1-3; alle, wenn leer.',

@@ -20,6 +20,7 @@ export const NAVIGATION: SameShape<typeof English.NAVIGATION> = {
   compare: 'Vergleich',
   routes: 'Wege',
   search: 'Suche',
+  lesson: 'Lektion',
   trail: 'Du bist hier',
   languages: 'Sprachen',
 };
@@ -71,8 +72,6 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   summary: 'Instrument, Stimmung, Kapodaster, Hand und mehr wählen',
   ownSummary: 'Stimmung, Kapodaster, Hand und Beschriftung wählen',
   roundSummary: 'Familie, Grundton, Instrument, Stimmung und mehr wählen',
-  more: 'Beschriftung, Hand, Fingersatz und Reihenfolge',
-  moreLabels: 'Beschriftung und Hand',
   failed:
     'Die anderen Instrumente konnten nicht geladen werden. Die Seite selbst ist vollständig; versuche es später noch einmal.',
   capoShort: 'Kapodaster am Bund',

@@ -10,7 +10,7 @@ export const CHOICES = {
   onTheNeck: 'On the neck',
   theHand: 'Hand and fingering',
   theView: 'On the page',
-  more: 'Capo strings, frets, hand, labels, note names and more',
+  more: 'Capo strings, frets, hand size, labels, note names and more',
   transpose: 'Tuned by semitones',
   capoStrings: 'Capo on strings',
   capoStringsHint: 'Such as 1-3; all where empty.',

@@ -22,6 +22,7 @@ export const NAVIGATION = {
   compare: 'Compare',
   routes: 'Routes',
   search: 'Search',
+  lesson: 'Lesson',
   trail: 'You are here',
   languages: 'Languages',
 } as const;
@@ -72,8 +73,6 @@ export const CHOOSER = {
   summary: 'Choose instrument, tuning, capo, hand and more',
   ownSummary: 'Choose tuning, capo, hand and labels',
   roundSummary: 'Choose family, root, instrument, tuning and more',
-  more: 'Labels, hand, fingering and order',
-  moreLabels: 'Labels and hand',
   failed: 'The other instruments could not be fetched. The page itself is complete; try again later.',
   capoShort: 'capo at fret',
   expected: 'Expected',

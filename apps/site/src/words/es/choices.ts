@@ -9,7 +9,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   onTheNeck: 'En el mástil',
   theHand: 'Mano y digitación',
   theView: 'En la página',
-  more: 'Cuerdas de la cejilla, trastes, mano, rótulos, nombres de notas y más',
+  more: 'Cuerdas de la cejilla, trastes, tamaño de la mano, rótulos, nombres de notas y más',
   transpose: 'Afinado más agudo o más grave, semitonos',
   capoStrings: 'Cejilla sobre las cuerdas',
   capoStringsHint: 'Por ejemplo 1-3; todas si está vacío.',

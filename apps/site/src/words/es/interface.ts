@@ -20,6 +20,7 @@ export const NAVIGATION: SameShape<typeof English.NAVIGATION> = {
   compare: 'Comparar',
   routes: 'Rutas',
   search: 'Buscar',
+  lesson: 'Lección',
   trail: 'Estás aquí',
   languages: 'Idiomas',
 };
@@ -70,8 +71,6 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   summary: 'Elegir instrumento, afinación, cejilla, mano y más',
   ownSummary: 'Elegir afinación, cejilla, mano y rótulos',
   roundSummary: 'Elegir familia, tónica, instrumento, afinación y más',
-  more: 'Rótulos, mano, digitación y orden',
-  moreLabels: 'Rótulos y mano',
   failed: 'No se pudieron cargar los demás instrumentos. La página está completa; inténtalo más tarde.',
   capoShort: 'cejilla en el traste',
   expected: 'Se espera',
