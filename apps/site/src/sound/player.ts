@@ -114,7 +114,9 @@ export class Player {
     if (!here || !this.programme) return undefined;
     const { stretch, startSeconds, endSeconds } = here;
     const share = Math.min(1, Math.max(0, (now - startSeconds) / (endSeconds - startSeconds)));
-    const ticks = stretch.fromTicks + share * (stretch.toTicks - stretch.fromTicks);
+    const reached = stretch.fromTicks + share * (stretch.toTicks - stretch.fromTicks);
+    // The end of a stretch is where another may begin that is not played: until the next is laid, this one lasts.
+    const ticks = Math.min(reached, stretch.toTicks - 1);
     return { ticks, tempoBpm: stretch.tempoBpm, round: stretch.round };
   }
 
