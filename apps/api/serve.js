@@ -8,9 +8,9 @@ import { setFlagsFromString } from 'node:v8';
 // Kinds of objects that live long when the server starts die young in its answers: they must not be put
 // among the old at once.
 setFlagsFromString('--no-allocation-site-pretenuring');
-// Whoever asks while the old are gone through waits: let as many more be as there are, and let the
+// Whoever asks while the old are gone through waits: let nearly as many more be as there are, and let the
 // rare quiet moment pass.
-setFlagsFromString('--heap-growing-percent=100');
+setFlagsFromString('--heap-growing-percent=80');
 setFlagsFromString('--no-memory-reducer');
 
 // Threads of the pool pack answers and read files; each holds on to memory of its own.
