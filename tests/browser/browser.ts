@@ -64,7 +64,7 @@ export const FRAMES: typeof PAGE_KINDS = [
 export async function openStage(): Promise<Stage> {
   invariant(existsSync(SITE_FOLDER), 'the site is built (pnpm build) before the browser looks at it');
   const served = await serve(SITE_FOLDER);
-  // Once in some hundred times the browser crashes as it starts; nothing was looked at by then.
+  // The browser was seen to crash as it started; nothing was looked at by then.
   const browser = await launch().catch(launch);
   const contexts: BrowserContext[] = [];
   const open = async (path: string, options: BrowserContextOptions = {}): Promise<Page> => {

@@ -3,7 +3,7 @@
  * answer.
  */
 import { existsSync } from 'node:fs';
-import type { createServer, Server } from 'node:http';
+import type { RequestListener, Server } from 'node:http';
 import type { ProblemName } from '@stillroot/contract';
 import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, LogController } from 'fastify';
 import { serveBatch } from './batch.ts';
@@ -124,7 +124,7 @@ async function limitOf(
   return new RateLimit({ perMinute: requestsPerMinute, shared: countInRedis(redisUrl), onShared });
 }
 
-function serverOf(desk: Desk, handler: Parameters<typeof createServer>[1] & object): Server {
+function serverOf(desk: Desk, handler: RequestListener): Server {
   // An import of this module would touch all that it holds, and load a client with its web sockets.
   return process
     .getBuiltinModule('node:http')

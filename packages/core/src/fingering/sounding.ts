@@ -15,16 +15,15 @@ export interface Soundings {
 const WORDS = 4;
 const WORD_BITS = 32;
 
-const known = new WeakMap<Neck, Map<OpenStrings, Soundings[]>>();
+/** By neck, use of open strings and width. */
+const known = new WeakMap<Neck, Record<OpenStrings, Soundings[]>>();
 
 /** What sounds in every area of `width` slots, in the order of {@link areasOfWidth}. */
 export function soundings(neck: Neck, width: number, openStrings: OpenStrings): Soundings {
-  const ofNeck = known.get(neck) ?? new Map<OpenStrings, Soundings[]>();
-  if (ofNeck.size === 0) known.set(neck, ofNeck);
-  const byWidth = ofNeck.get(openStrings) ?? [];
-  if (byWidth.length === 0) ofNeck.set(openStrings, byWidth);
-  const made = byWidth[width] ?? listen(neck, width, openStrings);
-  byWidth[width] = made;
+  const ofNeck = known.get(neck) ?? { 'near-the-nut': [], anywhere: [], never: [] };
+  const made = ofNeck[openStrings][width] ?? listen(neck, width, openStrings);
+  ofNeck[openStrings][width] = made;
+  known.set(neck, ofNeck);
   return made;
 }
 
