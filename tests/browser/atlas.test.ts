@@ -150,10 +150,20 @@ describe('a comparison', () => {
     expect(await page.locator('#choose-a').inputValue()).toBe('Mixolydian');
   });
 
+  test('takes a mode by its place in a family', async () => {
+    const page = await stage.open('/compare/');
+    await page.locator('#choose-a').fill('harmonic minor 4th mode');
+    await page.locator('#choose-b').fill('fifth mode of harmonic minor');
+    await page.locator('#choose-b').blur();
+    await isDrawn(page, ['A Dorian ♯4', 'A Phrygian dominant']);
+    expect(query(page)).toEqual({ a: 'dorian-sharp4', b: 'phrygian-dominant' });
+  });
+
   test('says beside the field what cannot be read, and keeps the others', async () => {
     const page = await stage.open('/compare/?a=ionian&b=lydian&c=qqqqqq');
     await isDrawn(page, ['A Ionian', 'A Lydian']);
     expect(await page.locator('#problem-c').textContent()).toContain('qqqqqq');
+    expect(await page.locator('#problem-c').textContent()).toContain('4th mode of harmonic minor');
   });
 
   test('tells shared notes from others by shape and label: as many marks are quiet as are shared', async () => {

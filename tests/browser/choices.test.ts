@@ -106,6 +106,20 @@ describe('a fingering', () => {
   });
 });
 
+describe('a number', () => {
+  test('that is typed is drawn when the typing pauses, without leaving the field', async () => {
+    const page = await stage.open(ROUND);
+    await openAll(page);
+    await page.locator('#choose-fret').focus();
+    await page.keyboard.type('7');
+    await page.waitForFunction(() => new URL(location.href).searchParams.get('fret') === '7');
+    expect(await page.locator('.where').first().textContent()).toContain('Frets 7 to');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('choose-fret');
+    await page.keyboard.type('7');
+    await says(page, '#problem-fret', '77');
+  });
+});
+
 describe('the view', () => {
   test('German note names are everywhere on the page, and English ones come back', async () => {
     const page = await stage.open(`/modes/ionian/e/?names=german&labels=notes`);

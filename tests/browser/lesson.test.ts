@@ -90,6 +90,15 @@ describe('a lesson', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('remove');
   });
 
+  test('without a page leads to where pages are found', async () => {
+    const page = await stage.open('/lesson/');
+    const links = page.locator('.lesson .note a');
+    await links.first().waitFor();
+    expect(await links.allTextContents()).toEqual(['Rounds', 'Modes', 'Search']);
+    await links.first().click();
+    await page.waitForURL(/\/rounds\/$/);
+  });
+
   test('has a QR code that is drawn when it is asked for', async () => {
     const page = await stage.open('/lesson/#title=T&page=/map/');
     const scripts = () => page.evaluate(() => performance.getEntriesByType('resource').length);

@@ -16,6 +16,29 @@ export function fieldOf(form: HTMLElement, name: string): Field | undefined {
   return form.querySelector<Field>(`#choose-${name}`) ?? undefined;
 }
 
+/** A number is whole when nothing has been typed for so long. */
+const TYPING_PAUSE_MS = 600;
+
+/** Acts on every choice: when a field is left, and for a number when its typing pauses. */
+export function onChoice(form: HTMLElement, act: () => void): void {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  let isActedOn = false;
+  form.addEventListener('input', ({ target }) => {
+    clearTimeout(waiting);
+    isActedOn = false;
+    if (!(target instanceof HTMLInputElement && target.type === 'number')) return;
+    waiting = setTimeout(() => {
+      isActedOn = true;
+      act();
+    }, TYPING_PAUSE_MS);
+  });
+  form.addEventListener('change', () => {
+    clearTimeout(waiting);
+    if (!isActedOn) act();
+    isActedOn = false;
+  });
+}
+
 /** Reads what the fields say; what the form does not ask stays as it was. */
 export function readForm(form: HTMLElement, before: Choices): Choices {
   const query = new URLSearchParams();

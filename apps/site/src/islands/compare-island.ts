@@ -7,7 +7,6 @@ import { COMPARE_KEYS, comparePath } from '../facts/paths.ts';
 import { comparisonHtml } from '../markup/comparison.ts';
 import { type NameOf, pageRoot } from '../markup/names.ts';
 import type { SearchIndex } from '../search/find.ts';
-import { COMPARE } from '../words/compare.ts';
 import { modeName } from '../words/names.ts';
 import { comparisonTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
@@ -114,13 +113,11 @@ export class CompareIsland extends Island {
     const usual = parseRoot(this.usualRoot);
     invariant(usual.ok, 'the page names a root');
     const root = parsed.ok ? pageRoot(parsed.value) : usual.value;
-    const readings = this.asked.map((text, at) =>
-      readMode(COMPARE_KEYS[at] ?? '', text, index, COMPARE.notMode),
-    );
+    const readings = this.asked.map((text, at) => readMode(COMPARE_KEYS[at] ?? '', text, index));
     this.problems = readings.flatMap(({ problem }) => problem ?? []);
     const meant = readings.flatMap(({ mode }) => mode ?? []);
     const [first, second, ...others] =
-      meant.length > 1 ? meant : this.usualModes.flatMap((slug) => readMode('', slug, index, '').mode ?? []);
+      meant.length > 1 ? meant : this.usualModes.flatMap((slug) => readMode('', slug, index).mode ?? []);
     invariant(first !== undefined && second !== undefined, 'the page names two modes');
     this.root = root.slug;
     for (const [at, { mode, problem }] of readings.entries()) {

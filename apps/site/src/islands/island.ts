@@ -3,26 +3,35 @@
  * the links and the memory in step.
  */
 import type { Mode, Problem, Root } from '@stillroot/core';
-import { HAND_SIZES, parseRoot, UNIVERSE } from '@stillroot/core';
+import { parseRoot, UNIVERSE } from '@stillroot/core';
 import { type ChooserView, chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { moreHtml } from '../markup/chooser-more.ts';
-import { neckWords } from '../markup/playing.ts';
 import { CHOOSER } from '../words/interface.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
-import { type Field, fieldOf, problemWords, readForm, showTyped, writeForm } from './chooser-form.ts';
-import { carryLinks } from './links.ts';
+import {
+  type Field,
+  fieldOf,
+  onChoice,
+  problemWords,
+  readForm,
+  showTyped,
+  writeForm,
+} from './chooser-form.ts';
+import { carryLinks, chosenBy, openOutside } from './links.ts';
 import { recall, remember } from './memory.ts';
 import { type ChosenNeck, neckFrom } from './neck-from.ts';
 import { scrollNecks } from './neck-scroll.ts';
 import { playQuery } from './play-keys.ts';
 import { readingHtml } from './tuning-reading.ts';
+import { OF_NO_NECK, summaryWords, withoutDefaults } from './usual-choices.ts';
 
 /** An element that draws necks as its reader chooses. */
 export abstract class Island extends HTMLElement {
   protected choices: Choices = readChoices(new URLSearchParams());
   private wasRenamed = false;
-  private usualSummary: string | null = null;
+  private readonly summary = this.querySelector('.chooser > summary');
+  private readonly usualSummary = this.summary?.textContent ?? '';
 
   /** Draws what was chosen into the island's picture. */
   protected abstract draw(known: Known, chosen: ChosenNeck): string;
@@ -75,7 +84,7 @@ export abstract class Island extends HTMLElement {
         this.querySelector('.chooser')?.insertAdjacentHTML('beforeend', chooserHtml(this.chooserView(known)));
       this.fillForm();
       this.choices = this.withoutDefaults(this.startingChoices(), known);
-      this.form?.addEventListener('change', () => this.changed(known));
+      if (this.form) onChoice(this.form, () => this.changed(known));
       this.form?.addEventListener('submit', () => this.submitted(known));
       this.addEventListener('click', (event) => this.clicked(event, known));
       const early = [...this.querySelectorAll<Field>('[data-touched]')].map(
@@ -97,7 +106,7 @@ export abstract class Island extends HTMLElement {
     if (!this.hasOwnInstrument || choices.instrument === this.usualInstrument) return choices;
     // Another instrument's tuning means nothing here.
     const isOfThis = choices.instrument === '';
-    return { ...choices, ...(isOfThis ? {} : { ...ofNoNeck, transpose: 0, capo: 0 }), instrument: '' };
+    return { ...choices, ...(isOfThis ? {} : { ...OF_NO_NECK, transpose: 0, capo: 0 }), instrument: '' };
   }
 
   /** What the chooser offers, where the page does not hold it already. */
@@ -132,7 +141,7 @@ export abstract class Island extends HTMLElement {
     const before = this.choices;
     const now = this.withoutDefaults(readForm(form, before), known);
     const isOther = now.instrument !== before.instrument;
-    this.choose(isOther ? { ...now, ...ofNoNeck, answer: 1 } : { ...now, answer: 1 }, known);
+    this.choose(isOther ? { ...now, ...OF_NO_NECK, answer: 1 } : { ...now, answer: 1 }, known);
   }
 
   private submitted(known: Known): void {
@@ -145,14 +154,7 @@ export abstract class Island extends HTMLElement {
       event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[data-choose]') : null;
     if (!link) return;
     event.preventDefault();
-    this.choose(readChoices(this.chosenBy(link, writeChoices(this.choices))), known);
-  }
-
-  /** A query in which a link has chosen as well. */
-  private chosenBy(link: HTMLAnchorElement, query: URLSearchParams): URLSearchParams {
-    const chosen = new URLSearchParams(query);
-    for (const [key, value] of new URL(link.href).searchParams) chosen.set(key, value);
-    return chosen;
+    this.choose(readChoices(chosenBy(link, writeChoices(this.choices))), known);
   }
 
   /** Links away from the page of an instrument take it along. */
@@ -169,11 +171,6 @@ export abstract class Island extends HTMLElement {
     applyNaming(this.choices);
   }
 
-  /** In a frame of another site, links to pages open beside it. */
-  private openOutside(): void {
-    for (const link of this.querySelectorAll<HTMLAnchorElement>('a[href^="/"]')) link.target = '_blank';
-  }
-
   /** Problems whose fields are folded away, or are not on this page, are told above the picture. */
   private tellUnseen(problems: readonly Problem[]): void {
     const unseen = problems.filter(({ field }) => {
@@ -182,17 +179,6 @@ export abstract class Island extends HTMLElement {
     });
     const status = this.querySelector('.status');
     if (status) status.textContent = unseen.map(problemWords).join(' ');
-  }
-
-  /** The folded chooser says which neck was chosen. */
-  private tellChosen({ neck }: ChosenNeck): void {
-    const summary = this.querySelector('.chooser > summary');
-    if (!summary) return;
-    this.usualSummary ??= summary.textContent;
-    const { instrument, tuning, capo, hand } = this.choices;
-    const isChosen = instrument !== '' || tuning !== '' || capo > 0 || hand === 'left';
-    const left = hand === 'left' ? `, ${CHOOSER.left}` : '';
-    summary.textContent = isChosen ? `${neckWords(neck)}${left} · ${CHOOSER.change}` : this.usualSummary;
   }
 
   private choose(choices: Choices, known: Known): void {
@@ -206,19 +192,10 @@ export abstract class Island extends HTMLElement {
     return this.hasOwnInstrument ? this.usualInstrument : '';
   }
 
-  /** Choices that say what would be drawn anyway are no choices. */
-  private withoutDefaults(choices: Choices, { instruments }: Known): Choices {
-    const id = choices.instrument || this.usualInstrument;
+  private withoutDefaults(choices: Choices, known: Known): Choices {
     const isFingered = this.matches('round-island, [data-fingering]');
-    const isUsual = choices.labels === this.usualLabels || (choices.labels === 'fingers' && !isFingered);
-    const usualTuning = instruments.find((instrument) => instrument.id === id)?.tunings[0].id;
-    return {
-      ...choices,
-      instrument: id === this.usualInstrument ? '' : id,
-      tuning: choices.tuning === usualTuning ? '' : choices.tuning,
-      labels: isUsual ? undefined : choices.labels,
-      reach: choices.reach === HAND_SIZES[choices.handSize].reachMm ? undefined : choices.reach,
-    };
+    const { usualInstrument, usualLabels } = this;
+    return withoutDefaults(choices, { instrument: usualInstrument, labels: usualLabels, isFingered }, known);
   }
 
   protected get usualLabels(): 'degrees' | 'notes' {
@@ -235,23 +212,20 @@ export abstract class Island extends HTMLElement {
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);
     this.tellUnseen(problems);
-    this.tellChosen(chosen);
+    if (this.summary) this.summary.textContent = summaryWords(choices, chosen) ?? this.usualSummary;
     const played = playQuery(new URLSearchParams(location.search));
     const query = new URLSearchParams([...this.ownQuery(), ...writeChoices(choices), ...played]);
     const search = query.size > 0 ? `?${query}` : '';
     history.replaceState(null, '', location.pathname + search + location.hash);
     carryLinks(document, this.hasOwnInstrument ? this.withInstrument(query) : query);
     for (const link of this.querySelectorAll<HTMLAnchorElement>('a[data-choose]'))
-      link.search = String(this.chosenBy(link, query));
-    if (this.isEmbedded) this.openOutside();
+      link.search = String(chosenBy(link, query));
+    if (this.isEmbedded) openOutside(this);
     void this.nameNotes();
     // Who plays what is drawn takes it from the address and the picture.
     this.dispatchEvent(new Event('drawn', { bubbles: true }));
   }
 }
-
-/** What belongs to one instrument alone, not chosen. */
-const ofNoNeck = { tuning: '', capoStrings: '', frets: undefined, scaleLength: '', fret: undefined } as const;
 
 /** The mode and the root that an element's attributes name. */
 export function modeAndRoot(

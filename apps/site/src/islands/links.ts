@@ -21,3 +21,15 @@ export function carryLinks(inside: ParentNode, query: URLSearchParams): void {
 export function carryChosen(inside: ParentNode): void {
   carryLinks(inside, new URLSearchParams(location.search));
 }
+
+/** A query in which a link has chosen as well. */
+export function chosenBy(link: HTMLAnchorElement, query: URLSearchParams): URLSearchParams {
+  const chosen = new URLSearchParams(query);
+  for (const [key, value] of new URL(link.href).searchParams) chosen.set(key, value);
+  return chosen;
+}
+
+/** In a frame of another site, links to pages open beside it. */
+export function openOutside(inside: ParentNode): void {
+  for (const link of inside.querySelectorAll<HTMLAnchorElement>('a[href^="/"]')) link.target = '_blank';
+}

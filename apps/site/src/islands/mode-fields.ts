@@ -6,6 +6,7 @@ import { escapeXml } from '@stillroot/notation';
 import { MODE_NAMES } from '../markup/chooser.ts';
 import type { NameOf } from '../markup/names.ts';
 import { modeMeant, type SearchIndex } from '../search/find.ts';
+import { CHOOSER } from '../words/interface.ts';
 import { modeName } from '../words/names.ts';
 
 /** A mode read from a field, or why there is none. */
@@ -23,10 +24,10 @@ export function namesFrom({ file }: SearchIndex): NameOf {
 }
 
 /** The mode that a text means; an empty text means none, and that is no problem. */
-export function readMode(field: string, text: string, index: SearchIndex, expected: string): ReadMode {
+export function readMode(field: string, text: string, index: SearchIndex): ReadMode {
   if (text.trim() === '') return { mode: undefined, problem: undefined };
   const mode = modeMeant(text.trim(), index);
-  const failed = fail(field, text, expected);
+  const failed = fail(field, text, CHOOSER.notMode);
   return mode || failed.ok ? { mode, problem: undefined } : { mode: undefined, problem: failed.problem };
 }
 

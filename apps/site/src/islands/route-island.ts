@@ -60,8 +60,8 @@ export class RouteIsland extends HTMLElement {
 
   private draw(asked: Ends, index: SearchIndex): void {
     const nameOf = namesFrom(index);
-    const from = readMode('from', asked.from, index, ROUTES.notMode);
-    const to = readMode('to', asked.to, index, ROUTES.notMode);
+    const from = readMode('from', asked.from, index);
+    const to = readMode('to', asked.to, index);
     showProblems(
       this.form,
       [from, to].flatMap(({ problem }) => problem ?? []),

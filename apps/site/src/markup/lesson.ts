@@ -2,9 +2,11 @@
  * A lesson as its page shows it. Everything in it came by a link, so all of it is escaped.
  */
 import { escapeXml } from '@stillroot/notation';
+import { pagePath, searchPath } from '../facts/paths.ts';
 import type { Lesson, LessonFault } from '../islands/lesson-link.ts';
 import { LESSON_LIMITS } from '../islands/lesson-link.ts';
 import type { ListedPage } from '../islands/lesson-pages.ts';
+import { NAVIGATION } from '../words/interface.ts';
 import { LESSON } from '../words/lesson.ts';
 
 /** A page, or the path of one whose name is not known. */
@@ -23,9 +25,19 @@ export function lessonHtml({ note }: Lesson, pages: readonly ShownPage[]): strin
   });
   const list =
     items.length === 0
-      ? `<p class="note">${LESSON.empty}</p>`
+      ? `<p class="note">${LESSON.empty} ${toPagesHtml()}</p>`
       : `<ol class="lesson-pages" aria-label="${LESSON.pageNames}">${items.join('')}</ol>`;
   return paragraphs.join('') + list;
+}
+
+/** Links to where pages for a lesson are found. */
+export function toPagesHtml(): string {
+  const links = [
+    [pagePath('/rounds/'), NAVIGATION.rounds],
+    [pagePath('/modes/'), NAVIGATION.modes],
+    [searchPath(), NAVIGATION.search],
+  ];
+  return links.map(([path, text]) => `<a href="${path}">${text}</a>`).join(' · ');
 }
 
 /** What is wrong with the link, in sentences. */

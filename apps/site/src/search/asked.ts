@@ -76,8 +76,8 @@ function notesIn(typed: string, words: readonly string[]): readonly NoteName[] |
   return read.length === notes.length ? read : undefined;
 }
 
-/** A root before the rest or after it: `F# dorian`, `dorian in F#`. */
-function withoutRoot(words: readonly string[]): {
+/** What is left without a root before it or after it: `F# dorian`, `dorian in F#`. */
+export function withoutRoot(words: readonly string[]): {
   readonly root: Root | undefined;
   readonly rest: readonly string[];
 } {
@@ -92,7 +92,8 @@ function withoutRoot(words: readonly string[]): {
   };
 }
 
-function rootIn(word: string | undefined): Root | undefined {
+/** A word that can be nothing but a root. */
+export function rootIn(word: string | undefined): Root | undefined {
   const root = word !== undefined && /^[a-g][b#]?$/.test(word) ? parseRoot(word) : undefined;
   return root?.ok ? root.value : undefined;
 }

@@ -2,6 +2,7 @@
  * Modes as they are remembered: a church mode and what is different about it, in words.
  */
 import { CHURCH_MODES, MAJOR_SEMITONES, type Mode, UNIVERSE } from '@stillroot/core';
+import { placeOf } from './ordinals.ts';
 import { wordsOf } from './words-of.ts';
 
 const FILLERS: ReadonlySet<string> = new Set([
@@ -15,8 +16,6 @@ const FILLERS: ReadonlySet<string> = new Set([
   'scale',
   'mode',
 ]);
-
-const ORDINALS = ['second', 'third', 'fourth', 'fifth', 'sixth', 'seventh'];
 
 /** Qualities of intervals, as alterations against the major scale. */
 const QUALITIES = new Map<string, (degree: number) => number>([
@@ -47,7 +46,7 @@ const SIGN = /^(?:nat|b+|#+)[2-7]$/;
  * @example describedMode(wordsOf('dorian with a raised 4th'))    // Dorian #4
  */
 export function describedMode(words: readonly string[]): Mode | undefined {
-  const [first = '', ...told] = wordsOf(inDigits(words.join(' '))).filter((word) => !FILLERS.has(word));
+  const [first = '', ...told] = wordsOf(words.map(inDigits).join(' ')).filter((word) => !FILLERS.has(word));
   const church = CHURCH_MODES.find(({ name }) => name.toLowerCase() === first);
   // A church mode and signs alone is a name.
   const isName = words.length === told.length + 1 && told.every((word) => SIGN.test(word));
@@ -82,10 +81,7 @@ export function alterationOf(accidental = 'nat'): number {
   return accidental.startsWith('b') ? -accidental.length : accidental.length;
 }
 
-/** `third` and `3rd` are `3`. */
-function inDigits(text: string): string {
-  return text.replace(/([2-7])(?:nd|rd|th)\b/g, '$1').replace(/\p{L}+/gu, (word) => {
-    const at = ORDINALS.indexOf(word);
-    return at < 0 ? word : String(at + 2);
-  });
+/** `third` and `3rd` are `3`, `nat3rd` is `nat3`. */
+function inDigits(word: string): string {
+  return String(placeOf(word) ?? word.replace(/(\d)(?:nd|rd|th)$/, '$1'));
 }

@@ -4,6 +4,7 @@ import { EVERYDAY_ROOTS, pitchClassesOf, spell, UNIVERSE } from '@stillroot/core
 import { describe, expect, test } from 'vitest';
 import { searchFile } from '../facts/search-index.ts';
 import { modeMeant, readyIndex, type SearchResult, search } from './find.ts';
+import { placedIn } from './placed.ts';
 
 const file = searchFile();
 const index = readyIndex(file);
@@ -79,6 +80,67 @@ describe('by name', () => {
       expect([modes, families, instruments]).toEqual([[], [], []]);
     },
   );
+});
+
+describe('by a place in a family', () => {
+  // Any theory handbook's modes of harmonic and melodic minor and of major; common practice, no source.
+  test.each([
+    ['4th mode of harmonic minor', 'Dorian #4'],
+    ['harmonic minor 4th mode', 'Dorian #4'],
+    ['the fourth mode of the harmonic minor scale', 'Dorian #4'],
+    ['Harmonic minor, mode 4', 'Dorian #4'],
+    ['mode IV of harmonic minor', 'Dorian #4'],
+    ['mode 5 harmonic minor', 'Phrygian dominant'],
+    ['seventh mode of jazz minor', 'altered'],
+    ['first mode of major', 'Ionian'],
+    ['sixth mode of Dorian', 'Locrian'],
+    ['fifth mode of harmnic minor', 'Phrygian dominant'],
+  ])('%s finds %s alone', (text, name) => {
+    const { modes } = search(text, index);
+    expect(modes.map(({ mode }) => mode)).toEqual([findMode(name)?.mode]);
+    expect(modes[0]?.scale).toBeUndefined();
+    expect(modeMeant(text, index)).toBe(findMode(name)?.mode);
+  });
+
+  test.each([
+    ['4th mode of A harmonic minor', 'D', 'D E F G# A B C'],
+    ['A harmonic minor 4th mode', 'D', 'D E F G# A B C'],
+    ['A 4th mode of harmonic minor', 'A', 'A B C D# E F# G'],
+    ['4th mode of harmonic minor in A', 'A', 'A B C D# E F# G'],
+    ['harmonic minor 4th mode on A', 'A', 'A B C D# E F# G'],
+  ])('%s stands on %s', (text, root, notes) => {
+    const [first] = search(text, index).modes;
+    expect([first?.scale?.root.name, first?.scale?.notes.join(' ')]).toEqual([root, notes]);
+  });
+
+  test('in German and Spanish, where the index has their names', () => {
+    const withNames = readyIndex({
+      ...file,
+      families: file.families.map((family) =>
+        family[1] === 'harmonic-minor' ? [...family, 'harmonisches Moll', 'menor armónica'] : family,
+      ),
+    });
+    for (const text of [
+      'vierter Modus von harmonisch Moll',
+      '4. Modus des harmonischen Moll',
+      'harmonisches Moll, 4. Modus',
+      'cuarto modo de la menor armónica',
+      '4.º modo de la menor armónica',
+      'menor armónica modo 4',
+    ])
+      expect(modeMeant(text, withNames), text).toBe(findMode('Dorian #4')?.mode);
+  });
+
+  test.each([
+    'mode',
+    '8th mode of harmonic minor',
+    '4th mode',
+    'mode 4',
+    '4th mode of qqqqqq',
+    'dorian mode',
+  ])('%j tells no place in a family', (text) => {
+    expect(placedIn(text) && search(text, index).modes.length === 1).toBeFalsy();
+  });
 });
 
 describe('on an instrument', () => {

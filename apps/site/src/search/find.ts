@@ -4,15 +4,18 @@
 import {
   invariant,
   type Mode,
+  modesFrom,
   type NoteName,
   type Root,
+  relativeScales,
   type Scale,
   scalesHolding,
   spell,
   UNIVERSE,
 } from '@stillroot/core';
-import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT } from './asked.ts';
+import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT, rootIn, withoutRoot } from './asked.ts';
 import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
+import { placedIn } from './placed.ts';
 import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
 import { partings } from './with-instrument.ts';
 import { wordsOf } from './words-of.ts';
@@ -82,8 +85,13 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
   return file.modes[mode.index]?.[0] ?? 0;
 }
 
-/** Finds what a text asks for: as it is typed, or a scale and an instrument, or with slips forgiven. */
+/**
+ * Finds what a text asks for: a place in a family, else what is typed, or a scale and an instrument, or
+ * with slips forgiven.
+ */
 export function search(typed: string, index: SearchIndex): SearchResult {
+  const placed = searchPlace(typed, index);
+  if (placed) return placed;
   const strict = searchAll(typed, index, 0);
   if (isFound(strict)) return strict;
   return searchOnInstrument(typed, index) ?? searchAll(typed, index, 1);
@@ -108,6 +116,27 @@ function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | u
     return isScale ? [{ ...result, families: [], instruments: [], on: on.value }] : [];
   });
   return found.find(({ asked }) => asked.root) ?? found[0];
+}
+
+/** The mode at a place of a family: on its own root, or where it lies in a parent whose root was told. */
+function searchPlace(typed: string, index: SearchIndex): SearchResult | undefined {
+  const placed = placedIn(typed.slice(0, LONGEST_TEXT));
+  if (!placed) return undefined;
+  const { root: parentRoot, rest } = withoutRoot(placed.parent);
+  const [family] = findByName(rest, index.families);
+  const [sibling] = family ? [] : findByName(rest, index.modes);
+  const head = family ? UNIVERSE.modes[family.value[0]] : sibling?.value;
+  if (!head) return undefined;
+  const root = rootIn(placed.apart[0]);
+  const parent = parentRoot && relativeScales(spell(head, parentRoot))[placed.place - 1];
+  const mode = modesFrom(head)[placed.place - 1];
+  invariant(mode !== undefined, 'a family has seven places');
+  return {
+    asked: { for: 'name', words: wordsOf(typed), root: root ?? parent?.root },
+    modes: [hitOf(mode, root ?? parent?.root)],
+    families: family ? [family.value] : [],
+    instruments: [],
+  };
 }
 
 function isFound({ modes, families, instruments }: SearchResult): boolean {

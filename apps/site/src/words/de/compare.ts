@@ -13,7 +13,6 @@ export const COMPARE: SameShape<typeof English.COMPARE> = {
   second: 'Zweite Skala',
   third: 'Dritte Skala, falls gewünscht',
   fourth: 'Vierte Skala, falls gewünscht',
-  notMode: 'der Name eines Modus wie Dorisch oder Phrygisch dominant, eine Formel, oder sieben Schritte',
   without:
     'Um Skalen eigener Wahl zu vergleichen, braucht es ein Skript. Die Vergleiche unten gibt es auch ohne.',
 

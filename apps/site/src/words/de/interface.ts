@@ -77,6 +77,8 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   capoShort: 'Kapodaster am Bund',
   expected: 'Erwartet',
   notInstrument: 'eines der Instrumente aus der Liste',
+  notMode:
+    'der Name eines Modus wie Phrygisch dominant, ein Platz wie 4. Modus von harmonischem Moll, eine Formel, oder sieben Schritte',
   notTuning: 'eine Stimmung dieses Instruments, oder leere Saiten wie E2-A2-D3-G3-B3-E4',
 };
 

@@ -11,7 +11,6 @@ export const ROUTES: SameShape<typeof English.ROUTES> = {
   lead: 'Von einem Modus zu einem anderen auf demselben Grundton, je ein Ton um einen Halbton. Von allen kürzesten Wegen ist dies der über die bekanntesten Skalen.',
   fromField: 'Von',
   toField: 'Zu',
-  notMode: 'der Name eines Modus wie Dorisch oder Phrygisch dominant, eine Formel, oder sieben Schritte',
   without:
     'Um einen Weg zwischen Modi eigener Wahl zu finden, braucht es ein Skript. Die Wege unten gibt es auch ohne.',
   failed:

@@ -25,6 +25,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   meansHead: 'findet',
   wayName: 'einen Namen, auch mit Fehlern oder nur begonnen',
   wayAlias: 'einen anderen Namen',
+  wayPlace: 'den Platz eines Modus in seiner Familie',
   wayRoot: 'einen Namen auf einem Grundton',
   wayNotes: 'Töne, den wahrscheinlichen Grundton zuerst',
   wayFewNotes: 'einige Töne, in jeder Skala, die sie enthält',

@@ -11,7 +11,6 @@ export const COMPARE = {
   second: 'Second scale',
   third: 'Third scale, if any',
   fourth: 'Fourth scale, if any',
-  notMode: 'the name of a mode, such as Dorian or Phrygian dominant, a formula, or seven steps',
   without:
     'To compare scales of your own choice a script is needed. The comparisons below are there without one.',
 

@@ -77,6 +77,8 @@ export const CHOOSER = {
   capoShort: 'capo at fret',
   expected: 'Expected',
   notInstrument: 'one of the instruments in the list',
+  notMode:
+    'the name of a mode such as Phrygian dominant, a place such as 4th mode of harmonic minor, a formula, or seven steps',
   notTuning: 'a tuning of this instrument by its id, or open strings such as E2-A2-D3-G3-B3-E4',
 } as const;
 

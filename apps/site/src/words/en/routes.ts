@@ -9,7 +9,6 @@ export const ROUTES = {
   lead: 'From one mode to another on the same root, one note by one semitone at a time. Of all the shortest ways this is the one through the best known scales.',
   fromField: 'From',
   toField: 'To',
-  notMode: 'the name of a mode, such as Dorian or Phrygian dominant, a formula, or seven steps',
   without:
     'To find a route between modes of your own choice a script is needed. The routes below are there without one.',
   failed: 'The names of the modes could not be fetched. The page itself is complete; try again later.',

@@ -23,6 +23,7 @@ export const SEARCH = {
   meansHead: 'and find',
   wayName: 'a name, also with slips or only begun',
   wayAlias: 'another name',
+  wayPlace: 'the place of a mode in its family',
   wayRoot: 'a name on a root',
   wayNotes: 'notes, the likely root first',
   wayFewNotes: 'some notes, in every scale that holds them',

@@ -13,7 +13,6 @@ export const COMPARE: SameShape<typeof English.COMPARE> = {
   second: 'Segunda escala',
   third: 'Tercera escala, si la hay',
   fourth: 'Cuarta escala, si la hay',
-  notMode: 'el nombre de un modo, como dórico o frigio dominante, una fórmula, o siete pasos',
   without:
     'Para comparar escalas a tu elección hace falta un script. Las comparaciones de abajo están sin él.',
 

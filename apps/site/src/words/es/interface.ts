@@ -75,6 +75,8 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   capoShort: 'cejilla en el traste',
   expected: 'Se espera',
   notInstrument: 'uno de los instrumentos de la lista',
+  notMode:
+    'el nombre de un modo como frigio dominante, un lugar como 4.º modo de la menor armónica, una fórmula, o siete pasos',
   notTuning: 'una afinación de este instrumento, o cuerdas al aire como E2-A2-D3-G3-B3-E4',
 };
 

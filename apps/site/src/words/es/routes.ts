@@ -11,7 +11,6 @@ export const ROUTES: SameShape<typeof English.ROUTES> = {
   lead: 'De un modo a otro sobre la misma tónica, una nota y un semitono cada vez. De todos los caminos más cortos, este pasa por las escalas más conocidas.',
   fromField: 'De',
   toField: 'A',
-  notMode: 'el nombre de un modo, como dórico o frigio dominante, una fórmula, o siete pasos',
   without:
     'Para encontrar una ruta entre modos a tu elección hace falta un script. Las rutas de abajo están sin él.',
   failed: 'No se pudieron cargar los nombres de los modos. La página está completa; inténtalo más tarde.',

@@ -25,6 +25,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   meansHead: 'y encuentra',
   wayName: 'un nombre, también con errores o solo empezado',
   wayAlias: 'otro nombre',
+  wayPlace: 'el lugar de un modo en su familia',
   wayRoot: 'un nombre sobre una tónica',
   wayNotes: 'notas, la tónica probable primero',
   wayFewNotes: 'algunas notas, en cada escala que las contiene',
