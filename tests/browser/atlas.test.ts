@@ -162,6 +162,7 @@ describe('a comparison', () => {
   test('says beside the field what cannot be read, and keeps the others', async () => {
     const page = await stage.open('/compare/?a=ionian&b=lydian&c=qqqqqq');
     await isDrawn(page, ['A Ionian', 'A Lydian']);
+    expect(await page.locator('#choose-c').inputValue()).toBe('qqqqqq');
     expect(await page.locator('#problem-c').textContent()).toContain('qqqqqq');
     expect(await page.locator('#problem-c').textContent()).toContain('4th mode of harmonic minor');
   });

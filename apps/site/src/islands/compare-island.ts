@@ -102,8 +102,9 @@ export class CompareIsland extends Island {
   }
 
   /**
-   * The scales that are meant. A field that cannot be read says so; where fewer than two are left, the
-   * page's own stand in. What was read stands in the fields by name and in the address by slug.
+   * The scales that are meant. A field that cannot be read says so and keeps what it holds; where fewer
+   * than two are left, the page's own stand in. What was read stands in the fields by name and in the
+   * address by slug.
    */
   private read(): { scales: [Scale, Scale, ...Scale[]]; root: Root; nameOf: NameOf } {
     const { index } = this;
@@ -122,7 +123,7 @@ export class CompareIsland extends Island {
     this.root = root.slug;
     for (const [at, { mode, problem }] of readings.entries()) {
       const field = this.form && fieldOf(this.form, COMPARE_KEYS[at] ?? '');
-      if (field && !problem) field.value = mode ? modeName(nameOf(mode).name) : '';
+      if (field) field.value = problem ? (this.asked[at] ?? '') : mode ? modeName(nameOf(mode).name) : '';
     }
     const rootField = this.form && fieldOf(this.form, 'root');
     if (rootField) rootField.value = root.slug;
