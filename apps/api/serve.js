@@ -12,6 +12,10 @@ setFlagsFromString('--no-allocation-site-pretenuring');
 // rare quiet moment pass.
 setFlagsFromString('--heap-growing-percent=80');
 setFlagsFromString('--no-memory-reducer');
+// What lives is little: threads that went through it together would wait for one another and keep the one that
+// answers from its core for longer than it takes alone.
+setFlagsFromString('--no-parallel-scavenge');
+setFlagsFromString('--concurrent-marking-max-worker-num=1');
 
 // Threads of the pool pack answers and read files; each holds on to memory of its own.
 process.env.UV_THREADPOOL_SIZE ??= '2';

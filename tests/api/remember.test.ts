@@ -13,14 +13,14 @@ describe('remembering', () => {
   };
 
   test('keeps an answer that is asked for a second time', () => {
-    const { worked, square } = counted(2);
+    const { worked, square } = counted(4);
     expect([square(3), square(3), square(3), square(3)]).toEqual([9, 9, 9, 9]);
     expect(worked).toEqual([3, 3]);
   });
 
   test('lets go of the answer that was not asked for the longest', () => {
-    const { worked, square } = counted(2);
-    for (const question of [1, 1, 2, 2, 1, 3, 3]) square(question);
+    const { worked, square } = counted(4);
+    for (const question of [1, 1, 2, 2, 3, 3]) square(question);
     worked.length = 0;
     for (const question of [1, 3, 2]) square(question);
     expect(worked).toEqual([2]);

@@ -52,6 +52,15 @@ describe('the search', () => {
     expect(status).toBe(200);
   });
 
+  test('leaves what was found where it is when it is told how much that is', async () => {
+    const page = await stage.open('/search/');
+    await page.locator('#q').fill('phrygian dominant');
+    const found = page.locator('.results a').first();
+    const before = await found.boundingBox();
+    await page.waitForFunction(() => document.querySelector('.status')?.textContent !== '');
+    expect(await found.boundingBox()).toEqual(before);
+  });
+
   test('says when nothing is found, and takes nothing for a script', async () => {
     const page = await stage.open(`/search/?q=${encodeURIComponent('<img src=x onerror=alert(1)>')}`);
     await page.waitForFunction(() => document.querySelector('.results')?.textContent !== '');
@@ -150,13 +159,19 @@ describe('a comparison', () => {
     expect(await page.locator('#choose-a').inputValue()).toBe('Mixolydian');
   });
 
-  test('takes a mode by its place in a family', async () => {
-    const page = await stage.open('/compare/');
-    await page.locator('#choose-a').fill('harmonic minor 4th mode');
-    await page.locator('#choose-b').fill('fifth mode of harmonic minor');
-    await page.locator('#choose-b').blur();
+  test('takes a mode by its place in a family, and says the place of each', async () => {
+    const page = await stage.open('/compare/', { viewport: { width: 390, height: 844 }, hasTouch: true });
+    // What a field holds when it is entered gives way to what is typed, also the first time.
+    await page.locator('#choose-a').tap();
+    await page.keyboard.type('harmonic minor 4th mode');
+    expect(await page.locator('h1').textContent()).toBe('Compare scales');
+    await page.locator('#choose-b').tap();
+    await page.keyboard.type('fifth mode of harmonic minor');
+    await page.keyboard.press('Enter');
     await isDrawn(page, ['A Dorian ♯4', 'A Phrygian dominant']);
     expect(query(page)).toEqual({ a: 'dorian-sharp4', b: 'phrygian-dominant' });
+    const places = await page.locator('.compare-top .facts').first().locator('dd').allTextContents();
+    expect(places).toEqual(['The fourth mode of E harmonic minor', 'The fifth mode of D harmonic minor']);
   });
 
   test('says beside the field what cannot be read, and keeps the others', async () => {

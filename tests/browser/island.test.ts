@@ -61,6 +61,17 @@ describe('a bassist', () => {
     expect([frets.at(0), frets.at(-1)]).toEqual([String(Math.max(1, body.area.from)), String(body.area.to)]);
   });
 
+  test('goes on choosing where a choice led to another page', async () => {
+    const page = await stage.open('/rounds/harmonic-minor/a/?instrument=bass-4');
+    await page.locator('details.chooser > summary').click();
+    await page.locator('#choose-root').selectOption('d');
+    await page.waitForURL(/\/rounds\/harmonic-minor\/d\/\?instrument=bass-4$/);
+    await page.waitForFunction(() => document.activeElement?.id === 'choose-root');
+    expect(await page.locator('details.chooser').getAttribute('open')).toBe('');
+    await page.reload();
+    expect(await page.locator('details.chooser').getAttribute('open')).toBeNull();
+  });
+
   test('stays a bassist when following a link', async () => {
     const page = await stage.open(`${ROUND}?instrument=bass-4&tuning=drop-d`);
     await page.waitForFunction(

@@ -90,6 +90,37 @@ describe('a lesson', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('remove');
   });
 
+  test('is gone through page by page, each as it was chosen, until its reader goes elsewhere', async () => {
+    const page = await stage.open(
+      '/lesson/#title=Week+3&page=/rounds/harmonic-minor/d/?instrument=bass-4%26names=german&page=/modes/dorian/a/?instrument=mandolin',
+    );
+    await page.locator('.lesson-pages a').first().click();
+    await page.waitForURL(/\/rounds\//);
+    const walk = page.locator('.walk');
+    expect(await walk.locator('div').textContent()).toBe('Week 3 page 1 of 2');
+    await page.waitForFunction(() => document.querySelectorAll('.picture text.open').length > 0);
+    await walk.getByText('Next').click();
+    await page.waitForURL((url) => `${url.pathname}${url.search}` === '/modes/dorian/a/?instrument=mandolin');
+    expect(await walk.locator('div').textContent()).toBe('Week 3 page 2 of 2');
+    expect(await walk.locator('li').allTextContents()).toEqual(['Previous']);
+    expect(await violationsOf(page)).toEqual([]);
+    await page.locator('.head a[href^="/map/"]').click();
+    await page.waitForURL(/\/map\//);
+    await page.waitForFunction(() => sessionStorage.getItem('stillroot-walk') === null);
+    await page.goto(`${stage.origin}/modes/dorian/a/`);
+    await page.waitForFunction(() => document.documentElement.hasAttribute('data-revealed'));
+    expect(await walk.count()).toBe(0);
+  });
+
+  test('takes the round of the front page as it was chosen there', async () => {
+    const page = await stage.open('/?root=e&instrument=bass-4');
+    await page.waitForFunction(() => document.querySelector('.picture h2')?.textContent?.includes('from E'));
+    await addToLesson(page);
+    expect(await page.locator('.lesson-pages a').allTextContents()).toEqual([
+      'The round of harmonic minor from E',
+    ]);
+  });
+
   test('without a page leads to where pages are found', async () => {
     const page = await stage.open('/lesson/');
     const links = page.locator('.lesson .note a');

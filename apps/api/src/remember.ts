@@ -9,7 +9,8 @@ const ASKED_PER_KNOWN = 20;
 
 /**
  * A function that remembers an answer from the second time it is asked for, for as long as it is among the
- * last that were.
+ * last that were: at least half of `most`. What is asked for is moved nowhere, since a map whose entries move
+ * is made anew again and again; the older half goes as a whole.
  * @param most how many answers are remembered
  * @param keyOf what tells one question from another
  */
@@ -18,21 +19,22 @@ export function remember<Question, Answer>(
   keyOf: (question: Question) => string,
   work: (question: Question) => Answer,
 ): (question: Question) => Answer {
-  const known = new Map<string, Answer>();
+  let newer = new Map<string, Answer>();
+  let older = new Map<string, Answer>();
   const asked = new AskedBefore(most * ASKED_PER_KNOWN);
+  const keep = (key: string, answer: Answer): void => {
+    newer.set(key, answer);
+    if (newer.size < most / 2) return;
+    older = newer;
+    newer = new Map();
+  };
   return (question) => {
     const key = keyOf(question);
-    const before = known.get(key);
-    if (before !== undefined) {
-      known.delete(key);
-      known.set(key, before);
-      return before;
-    }
-    const answer = work(question);
-    if (asked.ask(key)) {
-      known.set(key, answer);
-      if (known.size > most) known.delete(known.keys().next().value as string);
-    }
+    const known = newer.get(key);
+    if (known !== undefined) return known;
+    const before = older.get(key);
+    const answer = before ?? work(question);
+    if (before !== undefined || asked.ask(key)) keep(key, answer);
     return answer;
   };
 }

@@ -7,6 +7,7 @@ import { COMPARE_KEYS, comparePath } from '../facts/paths.ts';
 import { comparisonHtml } from '../markup/comparison.ts';
 import { type NameOf, pageRoot } from '../markup/names.ts';
 import type { SearchIndex } from '../search/find.ts';
+import { SITE_NAME } from '../words/interface.ts';
 import { modeName } from '../words/names.ts';
 import { comparisonTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
@@ -23,6 +24,7 @@ export class CompareIsland extends Island {
   /** What was asked for, field by field: slugs, names, whatever was typed. */
   private asked: readonly string[] = [];
   private root = '';
+  private readonly usualTitle = document.querySelector('h1')?.textContent ?? '';
   private problems: readonly Problem[] = [];
 
   override connectedCallback(): void {
@@ -39,23 +41,25 @@ export class CompareIsland extends Island {
     if (this.form) offerModes(this.form, this.index);
   }
 
-  protected override draw(_known: Known, { neck }: ChosenNeck): string {
+  protected override draw({ headOf }: Known, { neck }: ChosenNeck): string {
     const { labels, hand } = this.choices;
     const { scales, nameOf } = this.read();
     const names = scales.map(({ mode }) => nameOf(mode).name);
-    if (!this.isPair) this.name(comparisonTitle(names, scales[0].root));
+    if (!this.isPair)
+      this.name(this.ownQuery().size > 0 ? comparisonTitle(names, scales[0].root) : this.usualTitle);
     return comparisonHtml({
       comparison: compareScales(scales),
       neck,
       nameOf,
+      headOf,
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
     });
   }
 
-  /** The page of all comparisons is called after the one that it shows. */
+  /** The page of all comparisons is called after the one that was chosen. */
   private name(title: string): void {
-    document.title = title;
+    document.title = `${title} · ${SITE_NAME}`;
     document.querySelector('h1')?.replaceChildren(title);
   }
 

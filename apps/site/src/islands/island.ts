@@ -19,7 +19,7 @@ import {
   writeForm,
 } from './chooser-form.ts';
 import { carryLinks, chosenBy, openOutside } from './links.ts';
-import { recall, remember } from './memory.ts';
+import { fieldLeft, leaveField, recall, remember } from './memory.ts';
 import { type ChosenNeck, neckFrom } from './neck-from.ts';
 import { scrollNecks } from './neck-scroll.ts';
 import { playQuery } from './play-keys.ts';
@@ -91,6 +91,7 @@ export abstract class Island extends HTMLElement {
         (field) => [field, field.value] as const,
       );
       this.redraw(known);
+      this.goOnChoosing();
       // What was chosen while the catalogue was on its way counts as well.
       for (const [field, value] of early) field.value = value;
       if (early.length > 0) this.changed(known);
@@ -128,6 +129,16 @@ export abstract class Island extends HTMLElement {
     // What is chosen is drawn at once, so that nothing is left to be sent off.
     const submit = this.form?.querySelector('[type="submit"]');
     if (submit) submit.textContent = CHOOSER.goToPicture;
+  }
+
+  /** Where a choice in an open chooser led to this page, it is open here, too, at the same field. */
+  private goOnChoosing(): void {
+    const left = fieldLeft();
+    const chooser = this.querySelector<HTMLDetailsElement>('details.chooser');
+    if (left === undefined || !chooser || !this.form) return;
+    leaveField(undefined);
+    chooser.open = true;
+    fieldOf(this.form, left)?.focus({ preventScroll: true });
   }
 
   private changed(known: Known): void {

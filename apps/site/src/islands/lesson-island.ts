@@ -5,7 +5,6 @@ import { embedsHtml, faultsHtml, lessonHtml, pageRowsHtml, type ShownPage } from
 import { SITE_NAME } from '../words/interface.ts';
 import { LESSON } from '../words/lesson.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
-import { keepDraft, readDraft } from './lesson-draft.ts';
 import {
   isLessonPage,
   type Lesson,
@@ -14,6 +13,7 @@ import {
   readLesson,
   writeLesson,
 } from './lesson-link.ts';
+import { keepDraft, keepWalk, readDraft } from './lesson-memory.ts';
 import { exactPage, listedPage } from './lesson-pages.ts';
 
 /** `<lesson-island>` around the places that a lesson is written to. */
@@ -29,6 +29,8 @@ export class LessonIsland extends HTMLElement {
   private async begin(): Promise<void> {
     this.known = await fetchCatalogue().catch(() => undefined);
     this.read();
+    // Who begins a lesson wants to call it something.
+    if (writeLesson(this.lesson) === '') this.openForm();
     addEventListener('hashchange', () => this.read());
     this.addEventListener('input', () => this.typed());
     this.addEventListener('click', (event) => this.clicked(event));
@@ -47,13 +49,17 @@ export class LessonIsland extends HTMLElement {
       if (isLessonPage(page)) this.lesson = { ...lesson, pages: [...lesson.pages, page] };
       else this.faults = [{ kind: 'not-page', text: added }];
       this.keep();
-      const form = this.place<HTMLDetailsElement>('.change-part');
-      if (form) form.open = true;
+      this.openForm();
     }
     // A lesson that is remembered stands in the address as well, which is what is sent.
     if (hash === '') this.keep();
     this.fill();
     this.draw();
+  }
+
+  private openForm(): void {
+    const form = this.place<HTMLDetailsElement>('.change-part');
+    if (form) form.open = true;
   }
 
   private typed(): void {
@@ -63,7 +69,10 @@ export class LessonIsland extends HTMLElement {
   }
 
   private clicked(event: Event): void {
-    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    const target = event.target instanceof Element ? event.target : undefined;
+    const page = target?.closest<HTMLElement>('a[data-page]')?.dataset['page'];
+    if (page !== undefined) keepWalk({ lesson: writeLesson(this.lesson), at: Number(page) });
+    const button = target?.closest('button');
     const { act, at } = button?.dataset ?? {};
     if (act === 'copy') void this.copy();
     else if (act === 'anew') {
@@ -120,7 +129,7 @@ export class LessonIsland extends HTMLElement {
       '.lesson',
       lessonHtml(
         lesson,
-        shown.filter((_, at) => listed[at] !== undefined),
+        shown.flatMap((page, at) => (listed[at] ? [{ ...page, at }] : [])),
       ),
     );
     this.write('.faults', faultsHtml(faults) + (known ? '' : `<p>${LESSON.failed}</p>`));

@@ -6,11 +6,11 @@ import { playQuery } from './play-keys.ts';
 
 const plain = new WeakMap<HTMLAnchorElement, string>();
 
-/** Rewrites the links of this site below `inside`, each from what it said at first. */
+/** Rewrites the links of this site below `inside`, each from what it said at first; a lesson's stay as they are. */
 export function carryLinks(inside: ParentNode, query: URLSearchParams): void {
   const chosen = [...query].filter(([key]) => CHOICE_KEYS.some((one) => one === key));
   const choices = new URLSearchParams([...chosen, ...playQuery(query)]);
-  for (const link of inside.querySelectorAll<HTMLAnchorElement>('a[href^="/"]')) {
+  for (const link of inside.querySelectorAll<HTMLAnchorElement>('a[href^="/"]:not([data-exact])')) {
     const href = plain.get(link) ?? link.getAttribute('href') ?? '';
     plain.set(link, href);
     link.setAttribute('href', carryChoices(href, choices, location.origin));

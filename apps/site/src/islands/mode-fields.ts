@@ -37,9 +37,5 @@ export function offerModes(form: HTMLElement, { file }: SearchIndex): void {
   const names = file.modes
     .toSorted(([a], [b]) => b - a)
     .map(([, , name]) => `<option value="${escapeXml(modeName(name))}"></option>`);
-  // A field that is entered is mostly meant to hold something else.
-  form.addEventListener('focusin', ({ target }) => {
-    if (target instanceof HTMLInputElement && target.getAttribute('list') === MODE_NAMES) target.select();
-  });
   form.insertAdjacentHTML('beforeend', `<datalist id="${MODE_NAMES}">${names.join('')}</datalist>`);
 }

@@ -13,6 +13,7 @@ import type { Known } from './catalogue.ts';
 import { carryChoices, writeChoices } from './choices.ts';
 import { fieldOf } from './chooser-form.ts';
 import { Island } from './island.ts';
+import { leaveField } from './memory.ts';
 import { type ChosenNeck, playingFrom } from './neck-from.ts';
 
 /** `<round-island data-family data-root data-instrument data-at>` */
@@ -80,6 +81,7 @@ export class RoundIsland extends Island {
     this.root = root;
     const parsed = parseRoot(root);
     if (this.isHome || !isOther || !parsed.ok) return false;
+    if (form.closest('details[open]')) leaveField(family !== this.dataset['family'] ? 'family' : 'root');
     location.assign(
       carryChoices(roundPath(family, parsed.value), writeChoices(this.choices), location.origin),
     );

@@ -7,6 +7,7 @@ import { scalesOnRoute } from '../facts/route.ts';
 import { pageRoot } from '../markup/names.ts';
 import { routeHtml } from '../markup/route.ts';
 import { preferenceOf, type SearchIndex } from '../search/find.ts';
+import { SITE_NAME } from '../words/interface.ts';
 import { modeName } from '../words/names.ts';
 import { ROUTES } from '../words/routes.ts';
 import { routeTitle } from '../words/titles.ts';
@@ -78,7 +79,7 @@ export class RouteIsland extends HTMLElement {
     const stops = scalesOnRoute(from.mode, to.mode, root, (mode) => preferenceOf(index, mode));
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = routeHtml(stops, nameOf);
-    if (!this.isPair) document.title = routeTitle(names[0].name, names[1].name);
+    if (!this.isPair) document.title = `${routeTitle(names[0].name, names[1].name)} · ${SITE_NAME}`;
     this.say({ from: modeName(names[0].name), to: modeName(names[1].name), root: root.slug });
     this.keep(slugs);
     carryLinks(document, here());

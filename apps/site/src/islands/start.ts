@@ -3,7 +3,8 @@
  * comes with choices in the address or from last time.
  */
 import { choosesAnything, readChoices } from './choices.ts';
-import { recall } from './memory.ts';
+import { readWalk } from './lesson-memory.ts';
+import { fieldLeft, recall } from './memory.ts';
 import { playQuery } from './play-keys.ts';
 import { awaitPress } from './play-press.ts';
 
@@ -29,6 +30,7 @@ const player = document.querySelector<HTMLElement>('play-island');
 if (island) start(island);
 if (take) take.hidden = false;
 if (player) awaitPress(player);
+if (readWalk()) void import('./lesson-walk.ts');
 // Until here the style sheet kept the room of what has now been shown.
 document.documentElement.setAttribute('data-revealed', '');
 // The link to a lesson takes this page along, as it is when the link is followed.
@@ -52,6 +54,7 @@ function start(one: HTMLElement): void {
   const wake = (): void => void CODE[one.localName]?.();
   const isChosen =
     wakes !== undefined ||
+    fieldLeft() !== undefined ||
     keys.split(' ').some((key) => query.has(key)) ||
     (instrument !== undefined && (choosesAnything(query) || recall().size > 0)) ||
     (anchors !== undefined && location.hash !== '');
@@ -59,6 +62,10 @@ function start(one: HTMLElement): void {
   // What was chosen before the code is there is kept for it; no form inside an island is ever sent.
   one.addEventListener('input', ({ target }) => (target as Element).setAttribute('data-touched', ''));
   one.addEventListener('submit', (event) => event.preventDefault());
+  // A list of names is long: a field that is entered is mostly meant to hold something else.
+  one.addEventListener('focusin', ({ target }) => {
+    if (target instanceof HTMLInputElement && target.hasAttribute('list')) setTimeout(() => target.select());
+  });
   // A finger cannot point: what it touches before the code is there is pointed at, and not followed.
   if (anchors !== undefined)
     one.addEventListener('click', (event) => {

@@ -1,31 +1,36 @@
 /**
  * A comparison as the page and its island show it: the table, what is shared, and the neck.
  */
-import type { Neck, Scale } from '@stillroot/core';
+import { degreeIn, type Mode, type Neck, parentScale, type Scale } from '@stillroot/core';
 import { escapeXml, type Labels } from '@stillroot/notation';
 import type { ComparedCell, Comparison } from '../facts/comparison.ts';
 import { COMPARE } from '../words/compare.ts';
 import { moveNotes, movesWords, moveVerb } from '../words/degrees.ts';
+import { modeName } from '../words/names.ts';
 import { capitalised, joined } from '../words/numbers.ts';
-import { againstFirst } from '../words/sentences.ts';
+import { againstFirst, placeInParent, placeOfParent } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
 import { compareNeckHtml, pipsSvg } from './compare-neck.ts';
 import { glyph } from './glyph.ts';
-import { type NameOf, scaleLink, scaleName } from './names.ts';
+import { type ModeName, type NameOf, scaleLink, scaleName } from './names.ts';
 import { neckWords } from './playing.ts';
+
+/** The first mode of a mode's family, and the family's name. */
+export type HeadOf = (mode: Mode) => { readonly head: Mode; readonly familyName: string };
 
 /** A comparison and how it is to be shown. */
 export interface ComparisonView {
   readonly comparison: Comparison;
   readonly neck: Neck;
   readonly nameOf: NameOf;
+  readonly headOf: HeadOf;
   readonly labels: Labels;
   readonly leftHanded: boolean;
 }
 
 /** A comparison in HTML. */
 export function comparisonHtml(view: ComparisonView): string {
-  return `<div class="compare-top${view.comparison.scales.length > 2 ? ' many' : ''}">${tableHtml(view)}<div>${againstHtml(view)}${sharedHtml(view)}</div></div>${neckHtml(view)}`;
+  return `<div class="compare-top${view.comparison.scales.length > 2 ? ' many' : ''}">${tableHtml(view)}<div>${againstHtml(view)}${placesHtml(view)}${sharedHtml(view)}</div></div>${neckHtml(view)}`;
 }
 
 function tableHtml({ comparison: { scales, degrees }, nameOf }: ComparisonView): string {
@@ -67,6 +72,23 @@ function againstHtml({ comparison: { scales, against }, nameOf }: ComparisonView
   return `<ul class="plain-list prose against">${items.join('')}</ul>`;
 }
 
+/** Where each scale stands in its family, so that who came with a place sees it found. */
+function placesHtml({ comparison: { scales }, nameOf, headOf }: ComparisonView): string {
+  const rows = scales.map((scale) => {
+    const { head, familyName } = headOf(scale.mode);
+    const degree = degreeIn(head, scale.mode);
+    const place =
+      degree === 1
+        ? placeOfParent(escapeXml(modeName(familyName)))
+        : placeInParent(
+            degree,
+            nameIn(parentScale(scale, head), () => ({ name: familyName })),
+          );
+    return [nameIn(scale, nameOf), place] as const;
+  });
+  return factsHtml(rows, 'facts in-words');
+}
+
 function sharedHtml({ comparison: { scales, inAll, notInAll }, nameOf }: ComparisonView): string {
   const where = scales.length > 2 ? COMPARE.inAllOf : COMPARE.inBoth;
   const rows = [
@@ -75,7 +97,11 @@ function sharedHtml({ comparison: { scales, inAll, notInAll }, nameOf }: Compari
       (scale, at) => [`${COMPARE.notShared} ${nameIn(scale, nameOf)}`, notInAll[at] ?? []] as const,
     ),
   ].filter(([, notes]) => notes.length > 0);
-  return `<dl class="facts">${rows.map(([name, notes]) => `<div><dt>${name}</dt><dd>${signs(notes.join(' '))}</dd></div>`).join('')}</dl>`;
+  return factsHtml(rows.map(([name, notes]) => [name, signs(notes.join(' '))] as const));
+}
+
+function factsHtml(rows: readonly (readonly [name: string, html: string])[], kind = 'facts'): string {
+  return `<dl class="${kind}">${rows.map(([name, html]) => `<div><dt>${name}</dt><dd>${html}</dd></div>`).join('')}</dl>`;
 }
 
 function neckHtml({ comparison: { scales }, neck, nameOf, labels, leftHanded }: ComparisonView): string {
@@ -99,6 +125,6 @@ function neckHtml({ comparison: { scales }, neck, nameOf, labels, leftHanded }: 
   );
 }
 
-function nameIn({ root, mode }: Scale, nameOf: NameOf): string {
+function nameIn({ root, mode }: Scale, nameOf: (mode: Mode) => Pick<ModeName, 'name'>): string {
   return escapeXml(scaleName(root, nameOf(mode).name));
 }

@@ -12,8 +12,11 @@ import { LESSON } from '../words/lesson.ts';
 /** A page, or the path of one whose name is not known. */
 export type ShownPage = ListedPage | { readonly path: string; readonly title?: undefined };
 
-/** The note and the pages, for who follows the lesson. */
-export function lessonHtml({ note }: Lesson, pages: readonly ShownPage[]): string {
+/** The note and the pages, each with its place in the lesson, for who follows it. */
+export function lessonHtml(
+  { note }: Lesson,
+  pages: readonly (ShownPage & { readonly at: number })[],
+): string {
   const paragraphs = note
     .split(/\n+/)
     .filter((line) => line.trim() !== '')
@@ -21,7 +24,7 @@ export function lessonHtml({ note }: Lesson, pages: readonly ShownPage[]): strin
   const items = pages.map((page) => {
     const chosen =
       page.title !== undefined && page.choices !== '' ? `<br><span>${escapeXml(page.choices)}</span>` : '';
-    return `<li><a href="${escapeXml(page.path)}" data-exact>${escapeXml(page.title ?? page.path)}</a>${chosen}</li>`;
+    return `<li><a href="${escapeXml(page.path)}" data-page="${page.at}" data-exact>${escapeXml(page.title ?? page.path)}</a>${chosen}</li>`;
   });
   const list =
     items.length === 0

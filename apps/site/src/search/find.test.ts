@@ -90,6 +90,7 @@ describe('by a place in a family', () => {
     ['the fourth mode of the harmonic minor scale', 'Dorian #4'],
     ['Harmonic minor, mode 4', 'Dorian #4'],
     ['mode IV of harmonic minor', 'Dorian #4'],
+    ['IV of harmonic minor', 'Dorian #4'],
     ['mode 5 harmonic minor', 'Phrygian dominant'],
     ['seventh mode of jazz minor', 'altered'],
     ['first mode of major', 'Ionian'],

@@ -32,6 +32,8 @@ const LEADS_TO_ROOT: ReadonlySet<string> = new Set(['in', 'on', 'auf', 'en', 'so
  */
 export function placedIn(text: string): Placed | undefined {
   const words = wordsOf(text).filter((word) => !FILLERS.has(word));
+  // `4th of harmonic minor` leaves the mode out.
+  if (placeOf(words[0]) !== undefined && words[1] === 'of') words.splice(1, 0, 'mode');
   const at = words.findIndex((word) => MODE_WORDS.has(word));
   if (at < 0) return undefined;
   const placeBefore = placeOf(words[at - 1]);

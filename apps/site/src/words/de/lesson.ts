@@ -30,6 +30,9 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   print: 'Drucken',
   copyByHand: 'Er ließ sich nicht kopieren; kopiere ihn aus der Adresszeile.',
   another: 'Für eine weitere Seite öffne sie und drücke darüber „In eine Lektion aufnehmen“.',
+  walk: 'Durch die Lektion',
+  previous: 'Vorige',
+  next: 'Nächste',
   copy: 'Den Link kopieren',
   copied: 'Der Link ist kopiert.',
   notCopied: 'Er ließ sich nicht kopieren; er ist markiert, kopiere ihn also von Hand.',
@@ -54,3 +57,5 @@ export const EMBED: SameShape<typeof English.EMBED> = {
 };
 
 export const pagesWords: typeof English.pagesWords = (count) => counted(count, 'Seite', 'Seiten');
+
+export const pageOf: typeof English.pageOf = (at, count) => `Seite ${at} von ${count}`;

@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Nach Name, Tönen, Formel oder Schritten. Tippfehler werden verziehen.',
   field: 'Was suchst du?',
   button: 'Suchen',
-  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton. B ist das deutsche H.',
+  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton oder Instrument. B ist das deutsche H.',
   listsTitle: 'Alles in Listen',
   without:
     'Die Suche braucht ein Skript. Ohne Skript steht alles, was sie findet, in diesen Listen, und dein Browser kann auf einer Seite suchen.',

@@ -26,6 +26,9 @@ export const LESSON = {
   print: 'Print',
   copyByHand: 'It could not be copied; copy it from the address line.',
   another: 'To add another page, open it and press “Add to a lesson” above it.',
+  walk: 'Through the lesson',
+  previous: 'Previous',
+  next: 'Next',
   copy: 'Copy the link',
   copied: 'The link is copied.',
   notCopied: 'It could not be copied; it is selected, so copy it by hand.',
@@ -52,4 +55,9 @@ export const EMBED = {
 /** `Round: 3 pages` */
 export function pagesWords(count: number): string {
   return counted(count, 'page');
+}
+
+/** `page 2 of 3` */
+export function pageOf(at: number, count: number): string {
+  return `page ${at} of ${count}`;
 }

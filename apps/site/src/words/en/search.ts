@@ -9,7 +9,7 @@ export const SEARCH = {
   lead: 'By name, by notes, by formula or by steps. Slips of typing are forgiven.',
   field: 'What are you looking for?',
   button: 'Search',
-  hint: 'A name, seven notes or fewer, degrees, or steps in semitones; with a root if you like.',
+  hint: 'A name, seven notes or fewer, degrees, or steps in semitones; with a root or an instrument if you like.',
   listsTitle: 'Everything in lists',
   without:
     'The search needs a script. Without one, all that it finds stands in these lists, and your browser can search within a page.',

@@ -28,6 +28,9 @@ export const LESSON: SameShape<typeof English.LESSON> = {
   print: 'Imprimir',
   copyByHand: 'No se pudo copiar; cópialo de la barra de direcciones.',
   another: 'Para añadir otra página, ábrela y pulsa encima «Añadir a una lección».',
+  walk: 'Por la lección',
+  previous: 'Anterior',
+  next: 'Siguiente',
   copy: 'Copiar el enlace',
   copied: 'El enlace está copiado.',
   notCopied: 'No se pudo copiar; está seleccionado, así que cópialo a mano.',
@@ -52,3 +55,5 @@ export const EMBED: SameShape<typeof English.EMBED> = {
 };
 
 export const pagesWords: typeof English.pagesWords = (count) => counted(count, 'página', 'páginas');
+
+export const pageOf: typeof English.pageOf = (at, count) => `página ${at} de ${count}`;

@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Por nombre, por notas, por fórmula o por pasos. Los errores al escribir se perdonan.',
   field: '¿Qué buscas?',
   button: 'Buscar',
-  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica si quieres. Las notas, con letras: A es la.',
+  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica o un instrumento si quieres. Las notas, con letras: A es la.',
   listsTitle: 'Todo en listas',
   without:
     'La búsqueda necesita un script. Sin él, todo lo que encuentra está en estas listas, y tu navegador puede buscar dentro de una página.',
