@@ -1,11 +1,13 @@
 /**
  * Arrivals: requests that come one by one, whether those before them were answered or not, as they do from
  * many clients that know nothing of one another (a Poisson process). How long each waits is counted from
- * when it was due, so that a server that stands still is charged for all that came meanwhile. The load
- * generator's own rate is not that: it sends a second's share at once, and only as it is answered. Written
- * on sockets, since a client that makes an object of every answer waits longer for itself than for the
- * server.
+ * when it was due, so that a server that stands still is charged for all that came meanwhile. They come over
+ * connections that were opened before, as a cache in front keeps them; where all are taken, a request waits
+ * for one. The load generator's own rate is not that: it sends a second's share at once, and only as it is
+ * answered. Written on sockets, since a client that makes an object of every answer waits longer for itself
+ * than for the server.
  */
+import { once } from 'node:events';
 import { connect, type Socket } from 'node:net';
 import { percentile } from './figures.ts';
 
@@ -35,37 +37,56 @@ interface Line {
   isOk: boolean;
 }
 
+/** A request that waits for a connection. */
+interface Due {
+  readonly path: string;
+  readonly dueMs: number;
+}
+
+/** As many connections as the cache in front keeps (`deploy/nginx.conf`). */
+const LINES = 64;
+
 /** Sends requests as they come, and waits for the last answer. */
 export async function arrivals(
   origin: string,
   { seconds, perSecond, paths }: ArrivalOptions,
 ): Promise<Waits> {
   const { hostname, port, host } = new URL(origin);
-  const idle: Line[] = [];
+  const lines = await Promise.all(Array.from({ length: LINES }, () => open(hostname, Number(port))));
+  const idle = [...lines];
+  const waiting: Due[] = [];
   const waits: number[] = [];
+  let sent = 0;
   let notOk = 0;
-  const under: Promise<void>[] = [];
-  const send = (path: string, dueMs: number): void => {
-    const line = idle.pop() ?? open(hostname, Number(port));
-    const { promise, resolve } = Promise.withResolvers<void>();
-    under.push(promise);
+  const { promise: ended, resolve: end, reject: fail } = Promise.withResolvers<void>();
+  for (const { socket } of lines)
+    socket.once('close', () => fail(new Error('the server closed a connection')));
+  let isLastSent = false;
+  const send = (line: Line, { path, dueMs }: Due): void => {
     line.answered = (isOk) => {
       waits.push(performance.now() - dueMs);
-      if (isOk) idle.push(line);
-      else notOk += 1;
-      resolve();
+      if (!isOk) notOk += 1;
+      const next = waiting.shift();
+      if (next) send(line, next);
+      else idle.push(line);
+      if (isLastSent && waits.length === sent) end();
     };
     line.socket.write(`GET ${path} HTTP/1.1\r\nHost: ${host}\r\n\r\n`);
   };
   const begun = performance.now();
-  for (let due = begun; due < begun + 1000 * seconds; due += gapMs(perSecond)) {
-    while (performance.now() < due) await new Promise(setImmediate);
-    const { value, done } = paths.next();
+  for (let dueMs = begun; dueMs < begun + 1000 * seconds; dueMs += gapMs(perSecond)) {
+    while (performance.now() < dueMs) await new Promise(setImmediate);
+    const { value: path, done } = paths.next();
     if (done) throw new Error('there are no more addresses');
-    send(value, due);
+    sent += 1;
+    const line = idle.pop();
+    if (line) send(line, { path, dueMs });
+    else waiting.push({ path, dueMs });
   }
-  await Promise.all(under);
-  for (const { socket } of idle) socket.destroy();
+  isLastSent = true;
+  if (waits.length === sent) end();
+  await ended;
+  for (const { socket } of lines) socket.destroy();
   return {
     answered: waits.length,
     p50Ms: percentile(waits, 0.5),
@@ -80,12 +101,11 @@ function gapMs(perSecond: number): number {
   return (-Math.log(1 - Math.random()) * 1000) / perSecond;
 }
 
-function open(hostname: string, port: number): Line {
+async function open(hostname: string, port: number): Promise<Line> {
   const socket = connect({ host: hostname, port, noDelay: true });
   const line: Line = { socket, answered: () => undefined, bytesLeft: undefined, isOk: false };
+  await once(socket, 'connect');
   socket.on('data', (chunk) => receive(line, chunk));
-  socket.once('error', () => socket.destroy());
-  socket.once('close', () => line.answered(false));
   return line;
 }
 

@@ -148,6 +148,7 @@ describe('a comparison', () => {
     await page.locator('#choose-a').fill('mixolidian');
     await page.locator('#choose-b').fill('lydian b7');
     await page.locator('#choose-c').fill('1312122');
+    await page.keyboard.press('Tab');
     await page.locator('#choose-root').selectOption('e-flat');
     await isDrawn(page, ['E♭ Mixolydian', 'E♭ Lydian dominant', 'E♭ Phrygian dominant']);
     expect(query(page)).toEqual({
@@ -166,12 +167,12 @@ describe('a comparison', () => {
     await page.keyboard.type('harmonic minor 4th mode');
     expect(await page.locator('h1').textContent()).toBe('Compare scales');
     await page.locator('#choose-b').tap();
-    await page.keyboard.type('fifth mode of harmonic minor');
+    await page.keyboard.type('fifth mode of harmonic minor on D');
     await page.keyboard.press('Enter');
-    await isDrawn(page, ['A Dorian ♯4', 'A Phrygian dominant']);
-    expect(query(page)).toEqual({ a: 'dorian-sharp4', b: 'phrygian-dominant' });
+    await isDrawn(page, ['D Dorian ♯4', 'D Phrygian dominant']);
+    expect(query(page)).toEqual({ a: 'dorian-sharp4', b: 'phrygian-dominant', root: 'd' });
     const places = await page.locator('.compare-top .facts').first().locator('dd').allTextContents();
-    expect(places).toEqual(['The fourth mode of E harmonic minor', 'The fifth mode of D harmonic minor']);
+    expect(places).toEqual(['The fourth mode of A harmonic minor', 'The fifth mode of G harmonic minor']);
   });
 
   test('says beside the field what cannot be read, and keeps the others', async () => {

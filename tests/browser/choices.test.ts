@@ -94,6 +94,16 @@ describe('a fingering', () => {
     );
   });
 
+  test('that begins above the fret asked for says so, and one that begins there does not', async () => {
+    const bass = '/modes/phrygian-dominant/e/?instrument=bass-4&tuning=drop-d';
+    const page = await stage.open(`${bass}&fret=5`);
+    await says(page, '.picture .reason', 'begins at fret 5 within a reach of 120 mm');
+    expect(await page.locator('.fingering .where').textContent()).toContain('Frets 7 to 11');
+    await page.goto(`${stage.origin}${bass}&fret=7`);
+    await says(page, '.fingering .where', 'Frets 7 to 11');
+    expect(await page.locator('.picture .reason').count()).toBe(0);
+  });
+
   test('beyond reach says where and how far, and offers what can be played', async () => {
     const page = await stage.open('/modes/ionian/f/?instrument=bass-4&style=three-per-string&fret=1');
     await page.locator('ul.reason li').first().waitFor();

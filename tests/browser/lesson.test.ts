@@ -104,6 +104,10 @@ describe('a lesson', () => {
     expect(await walk.locator('div').textContent()).toBe('Week 3 page 2 of 2');
     expect(await walk.locator('li').allTextContents()).toEqual(['Previous']);
     expect(await violationsOf(page)).toEqual([]);
+    // What plays has the foot of the screen for itself.
+    await page.locator('.play-go').click();
+    await page.locator('.play[data-active]').waitFor();
+    expect(await walk.evaluate((one) => getComputedStyle(one).position)).toBe('static');
     await page.locator('.head a[href^="/map/"]').click();
     await page.waitForURL(/\/map\//);
     await page.waitForFunction(() => sessionStorage.getItem('stillroot-walk') === null);
@@ -119,6 +123,8 @@ describe('a lesson', () => {
     expect(await page.locator('.lesson-pages a').allTextContents()).toEqual([
       'The round of harmonic minor from E',
     ]);
+    const href = await page.locator('.lesson-pages a').getAttribute('href');
+    expect(href).toBe('/rounds/harmonic-minor/e/?instrument=bass-4');
   });
 
   test('without a page leads to where pages are found', async () => {

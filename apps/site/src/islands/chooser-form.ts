@@ -16,6 +16,12 @@ export function fieldOf(form: HTMLElement, name: string): Field | undefined {
   return form.querySelector<Field>(`#choose-${name}`) ?? undefined;
 }
 
+/** Whether a reader is in the midst of a text, which is not to be taken or changed before it is whole. */
+export function isBeingTyped(field: Field): boolean {
+  const isText = field instanceof HTMLInputElement && field.type === 'text';
+  return isText && field === document.activeElement && !field.hasAttribute('data-whole');
+}
+
 /** A number is whole when nothing has been typed for so long. */
 const TYPING_PAUSE_MS = 600;
 

@@ -12,7 +12,7 @@ import { modeName } from '../words/names.ts';
 import { comparisonTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { carryChoices, writeChoices } from './choices.ts';
-import { fieldOf } from './chooser-form.ts';
+import { fieldOf, isBeingTyped } from './chooser-form.ts';
 import { Island } from './island.ts';
 import { namesFrom, offerModes, readMode } from './mode-fields.ts';
 import type { ChosenNeck } from './neck-from.ts';
@@ -77,8 +77,11 @@ export class CompareIsland extends Island {
   }
 
   protected override takeOwn(_known: Known, form: HTMLElement): boolean {
-    const typed = COMPARE_KEYS.map((key) => fieldOf(form, key)?.value ?? '');
     const shown = this.asked;
+    const typed = COMPARE_KEYS.map((key, at) => {
+      const field = fieldOf(form, key);
+      return (field && isBeingTyped(field) ? shown[at] : field?.value) ?? '';
+    });
     this.root = fieldOf(form, 'root')?.value ?? this.root;
     this.asked = typed;
     if (!this.isPair) return false;
@@ -117,8 +120,10 @@ export class CompareIsland extends Island {
     const parsed = parseRoot(this.root);
     const usual = parseRoot(this.usualRoot);
     invariant(usual.ok, 'the page names a root');
-    const root = parsed.ok ? pageRoot(parsed.value) : usual.value;
     const readings = this.asked.map((text, at) => readMode(COMPARE_KEYS[at] ?? '', text, index));
+    // Who types `D Dorian` has chosen the root as well.
+    const typed = readings.find((reading) => reading.root)?.root;
+    const root = pageRoot(typed ?? (parsed.ok ? parsed.value : usual.value));
     this.problems = readings.flatMap(({ problem }) => problem ?? []);
     const meant = readings.flatMap(({ mode }) => mode ?? []);
     const [first, second, ...others] =
@@ -127,7 +132,8 @@ export class CompareIsland extends Island {
     this.root = root.slug;
     for (const [at, { mode, problem }] of readings.entries()) {
       const field = this.form && fieldOf(this.form, COMPARE_KEYS[at] ?? '');
-      if (field) field.value = problem ? (this.asked[at] ?? '') : mode ? modeName(nameOf(mode).name) : '';
+      if (field && !isBeingTyped(field))
+        field.value = problem ? (this.asked[at] ?? '') : mode ? modeName(nameOf(mode).name) : '';
     }
     const rootField = this.form && fieldOf(this.form, 'root');
     if (rootField) rootField.value = root.slug;

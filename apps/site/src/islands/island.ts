@@ -12,6 +12,7 @@ import { type Choices, choosesAnything, readChoices, writeChoices } from './choi
 import {
   type Field,
   fieldOf,
+  isBeingTyped,
   onChoice,
   problemWords,
   readForm,
@@ -92,9 +93,10 @@ export abstract class Island extends HTMLElement {
       );
       this.redraw(known);
       this.goOnChoosing();
-      // What was chosen while the catalogue was on its way counts as well.
-      for (const [field, value] of early) field.value = value;
-      if (early.length > 0) this.changed(known);
+      // What was chosen while the catalogue was on its way counts as well; what is still being typed, later.
+      const whole = early.filter(([field]) => !isBeingTyped(field));
+      for (const [field, value] of whole) field.value = value;
+      if (whole.length > 0) this.changed(known);
     } catch {
       if (status) status.textContent = CHOOSER.failed;
     }

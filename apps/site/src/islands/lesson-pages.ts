@@ -2,7 +2,8 @@
  * The pages of a lesson: what each is called, what was chosen on it, and how other sites show it.
  */
 import { parseRoot } from '@stillroot/core';
-import { COMPARE_KEYS, pagePath } from '../facts/paths.ts';
+import { COMPARE_KEYS, pagePath, roundPath } from '../facts/paths.ts';
+import { pageRoot } from '../markup/names.ts';
 import { neckWords } from '../markup/playing.ts';
 import { NAMING_NAMES } from '../words/choices.ts';
 import { CHOOSER, NAVIGATION, ORDER_NAMES, STYLE_NAMES } from '../words/interface.ts';
@@ -29,11 +30,12 @@ export interface ListedPage {
  * Pages that draw no neck stay as they are.
  */
 export function exactPage(path: string, { plain }: Known): string {
-  const address = new URL(path, location.origin);
+  const address = roundOfHome(new URL(path, location.origin), plain);
   const { room, first } = partsOf(address);
   const draws = ['', 'rounds', 'modes', 'compare', 'instruments'].includes(room);
   const isList = room !== '' && room !== 'compare' && first === undefined;
-  if (!draws || isList || choosesAnything(address.searchParams)) return path;
+  if (!draws || isList || choosesAnything(address.searchParams))
+    return address.pathname + address.search + address.hash;
   const own = room === 'instruments' ? first : plain.instruments[0]?.id;
   if (own !== undefined) address.searchParams.set('instrument', own);
   return address.pathname + address.search + address.hash;
@@ -45,6 +47,18 @@ export function listedPage(path: string, known: Known): ListedPage | undefined {
   const title = titleOf(address, known);
   if (title === undefined) return undefined;
   return { path, title, choices: choicesOf(address, known), embed: embedOf(address) };
+}
+
+/** What the front page draws has a page of its own, where nothing stands before it; in English, as rounds are. */
+function roundOfHome(address: URL, { families }: Known['plain']): URL {
+  const round = new URL(address);
+  const family = round.searchParams.get('family') ?? 'harmonic-minor';
+  const root = parseRoot(round.searchParams.get('root') ?? 'a');
+  const isKnown = families.some(({ slug }) => slug === family);
+  if (address.pathname !== '/' || !isKnown || !root.ok) return address;
+  round.pathname = roundPath(family, pageRoot(root.value));
+  for (const key of ['family', 'root']) round.searchParams.delete(key);
+  return round;
 }
 
 function partsOf({ pathname }: URL): { room: string; first: string | undefined; second: string | undefined } {

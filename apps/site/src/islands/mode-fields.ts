@@ -1,7 +1,7 @@
 /**
  * Fields in which modes are typed by name: the names they offer, and what is meant by what stands in them.
  */
-import { fail, type Mode, type Problem } from '@stillroot/core';
+import { fail, type Mode, type Problem, type Root } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { MODE_NAMES } from '../markup/chooser.ts';
 import type { NameOf } from '../markup/names.ts';
@@ -12,6 +12,8 @@ import { modeName } from '../words/names.ts';
 /** A mode read from a field, or why there is none. */
 export interface ReadMode {
   readonly mode: Mode | undefined;
+  /** Where the text names one, as in `D Dorian`. */
+  readonly root: Root | undefined;
   readonly problem: Problem | undefined;
 }
 
@@ -25,10 +27,12 @@ export function namesFrom({ file }: SearchIndex): NameOf {
 
 /** The mode that a text means; an empty text means none, and that is no problem. */
 export function readMode(field: string, text: string, index: SearchIndex): ReadMode {
-  if (text.trim() === '') return { mode: undefined, problem: undefined };
-  const mode = modeMeant(text.trim(), index);
+  const none = { mode: undefined, root: undefined, problem: undefined };
+  if (text.trim() === '') return none;
+  const meant = modeMeant(text.trim(), index);
+  if (meant) return { ...meant, problem: undefined };
   const failed = fail(field, text, CHOOSER.notMode);
-  return mode || failed.ok ? { mode, problem: undefined } : { mode: undefined, problem: failed.problem };
+  return failed.ok ? none : { ...none, problem: failed.problem };
 }
 
 /** Puts the list of names into a form, the best known modes first, once. */

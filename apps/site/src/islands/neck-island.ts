@@ -33,6 +33,7 @@ export class NeckIsland extends Island {
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
       at,
+      ...(options.fret !== undefined && { fromFret: options.fret }),
       ...(options.reachMm !== undefined && { reachMm: options.reachMm }),
       headingLevel: this.isEmbedded ? 2 : 3,
       ...(hasFingering && { answer: fingeringsOf(neck, scale, options) }),

@@ -60,7 +60,11 @@ function start(one: HTMLElement): void {
     (anchors !== undefined && location.hash !== '');
   if (isChosen) wake();
   // What was chosen before the code is there is kept for it; no form inside an island is ever sent.
-  one.addEventListener('input', ({ target }) => (target as Element).setAttribute('data-touched', ''));
+  one.addEventListener('input', ({ target }) => {
+    (target as Element).setAttribute('data-touched', '');
+    (target as Element).removeAttribute('data-whole');
+  });
+  one.addEventListener('change', ({ target }) => (target as Element).setAttribute('data-whole', ''), true);
   one.addEventListener('submit', (event) => event.preventDefault());
   // A list of names is long: a field that is entered is mostly meant to hold something else.
   one.addEventListener('focusin', ({ target }) => {

@@ -13,6 +13,7 @@ import {
 import { drawFingering, drawFretboard, escapeXml, type Labels } from '@stillroot/notation';
 import {
   answerWords,
+  beginsHigher,
   beyondWords,
   COSTS,
   chainWords,
@@ -39,6 +40,8 @@ export interface ScaleView {
   readonly answer?: FingeringAnswer;
   /** The reach of the hand that plays; the usual one where absent. */
   readonly reachMm?: number;
+  /** The fret from which it was asked for; anywhere where absent. */
+  readonly fromFret?: number;
   /** Which of its fingerings, from 1; absent on a page that was built, which has only the best. */
   readonly at?: number;
   /** The level of the heading above the fingering; 3 where absent. */
@@ -76,8 +79,11 @@ function fingeringHtml(view: ScaleView, answer: FingeringAnswer): string {
   const at = Math.min(view.at ?? 1, fingerings.length);
   const shown = fingerings[at - 1] as Fingering;
   const cautions = cautionsFor(shown.reachMm, view.reachMm ?? DEFAULT_REACH_MM);
+  const { fromFret = shown.area.from, reachMm = DEFAULT_REACH_MM } = view;
+  const isHigher = answer.style === 'position' && fromFret > 0 && shown.area.from > fromFret;
+  const higher = isHigher ? `<p class="reason">${beginsHigher(fromFret, reachMm)}</p>` : '';
   return (
-    `${heading}<div class="fingering">${placeHtml(view, shown, 'place')}<div><p class="where">${handWords(shown)}.</p>` +
+    `${heading}${higher}<div class="fingering">${placeHtml(view, shown, 'place')}<div><p class="where">${handWords(shown)}.</p>` +
     `${stepsHtml(view.at, fingerings.length)}${fingerTable(view.neck, shown)}</div></div>${careful(cautions)}`
   );
 }

@@ -1,9 +1,9 @@
 /**
  * What a search found, as lists of links.
  */
-import type { Scale } from '@stillroot/core';
+import type { Root, Scale } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
-import { familyPath, instrumentPath, modePath, scalePath } from '../facts/paths.ts';
+import { familyPath, instrumentPath, modePath, roundPath, scalePath } from '../facts/paths.ts';
 import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
 import type { StoredFamily } from '../search/search-file.ts';
 import { instrumentName, modeName } from '../words/names.ts';
@@ -11,6 +11,7 @@ import { capitalised, counted } from '../words/numbers.ts';
 import { SEARCH } from '../words/search.ts';
 import { found as foundWords } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
+import { roundTitle } from '../words/titles.ts';
 import { hreflang } from './english.ts';
 import { pageRoot, scaleName } from './names.ts';
 
@@ -26,7 +27,7 @@ export function searchResultsHtml(result: SearchResult, index: SearchIndex): str
   const tunings = list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem);
   const lists = [
     list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index, on)),
-    list(SEARCH.families, families, MOST_OTHERS, familyItem),
+    list(SEARCH.families, families, MOST_OTHERS, (family) => familyItem(family, asked.root, on)),
   ];
   // A few tunings with these very open strings would be lost after hundreds of scales.
   const all = asked.for === 'notes' ? [tunings, ...lists] : [...lists, tunings];
@@ -85,8 +86,16 @@ function notesOf({ readable }: Scale): string {
   return signs(readable.join(' '));
 }
 
-function familyItem([, slug, name]: StoredFamily): string {
-  return `${link(familyPath(slug), capitalised(modeName(name)))}<br><span>${SEARCH.familyOf}</span>`;
+/** A family, and its round where a root was named. */
+function familyItem(
+  [, slug, name]: StoredFamily,
+  root: Root | undefined,
+  on: InstrumentHit | undefined,
+): string {
+  const round = root
+    ? `${link(roundPath(slug, pageRoot(root)) + (on ? queryOf(on) : ''), roundTitle(name, pageRoot(root)))}<br>`
+    : '';
+  return `${round}${link(familyPath(slug), capitalised(modeName(name)))}<br><span>${SEARCH.familyOf}</span>`;
 }
 
 function instrumentItem({ instrument: [id, [name = '']], tuning }: InstrumentHit): string {

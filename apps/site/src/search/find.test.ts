@@ -21,8 +21,8 @@ describe('by name', () => {
   test('every mode is found first by the name it displays, by its slug and by its steps', () => {
     for (const { mode, name, slug } of CATALOGUE.modes) {
       expect(search(name, index).modes[0]?.mode.id, name).toBe(mode.id);
-      expect(modeMeant(slug, index)?.id, slug).toBe(mode.id);
-      expect(modeMeant(mode.id, index)?.id).toBe(mode.id);
+      expect(modeMeant(slug, index)?.mode.id, slug).toBe(mode.id);
+      expect(modeMeant(mode.id, index)?.mode.id).toBe(mode.id);
     }
   });
 
@@ -100,7 +100,7 @@ describe('by a place in a family', () => {
     const { modes } = search(text, index);
     expect(modes.map(({ mode }) => mode)).toEqual([findMode(name)?.mode]);
     expect(modes[0]?.scale).toBeUndefined();
-    expect(modeMeant(text, index)).toBe(findMode(name)?.mode);
+    expect(modeMeant(text, index)).toEqual({ mode: findMode(name)?.mode, root: undefined });
   });
 
   test.each([
@@ -113,6 +113,15 @@ describe('by a place in a family', () => {
     const [first] = search(text, index).modes;
     expect([first?.scale?.root.name, first?.scale?.notes.join(' ')]).toEqual([root, notes]);
   });
+
+  test.each(['round of harmonic minor from D', 'the round of harmonic minor on D'])(
+    '%s finds the family, and the scale on its root',
+    (text) => {
+      const { asked, families, modes } = search(text, index);
+      expect([asked.root?.name, families[0]?.[1]]).toEqual(['D', 'harmonic-minor']);
+      expect(modes[0]?.scale?.notes.join(' ')).toBe('D E F G A Bb C#');
+    },
+  );
 
   test('in German and Spanish, where the index has their names', () => {
     const withNames = readyIndex({
@@ -129,7 +138,7 @@ describe('by a place in a family', () => {
       '4.º modo de la menor armónica',
       'menor armónica modo 4',
     ])
-      expect(modeMeant(text, withNames), text).toBe(findMode('Dorian #4')?.mode);
+      expect(modeMeant(text, withNames)?.mode, text).toBe(findMode('Dorian #4')?.mode);
   });
 
   test.each([

@@ -54,6 +54,9 @@ export interface SearchResult {
   readonly on?: InstrumentHit;
 }
 
+/** What leads to the family of a round, in every language. */
+const ROUND_OF = /^\s*(?:(?:the|die|la)\s+)?(?:round\s+of|runde\s+von|ronda\s+de)\s+/i;
+
 /** Open strings are these very notes, not others that begin alike. */
 const SLIGHTLY_OFF = 0.5;
 
@@ -89,7 +92,9 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
  * Finds what a text asks for: a place in a family, else what is typed, or a scale and an instrument, or
  * with slips forgiven.
  */
-export function search(typed: string, index: SearchIndex): SearchResult {
+export function search(text: string, index: SearchIndex): SearchResult {
+  // Rounds are found by their family.
+  const typed = text.replace(ROUND_OF, '');
   const placed = searchPlace(typed, index);
   if (placed) return placed;
   const strict = searchAll(typed, index, 0);
@@ -98,12 +103,17 @@ export function search(typed: string, index: SearchIndex): SearchResult {
 }
 
 /**
- * The one mode that a text means, by slug, steps, formula or name.
+ * The one mode that a text means, by slug, steps, formula or name, and the root where it names one.
  * @returns undefined where it means none
  */
-export function modeMeant(text: string, index: SearchIndex): Mode | undefined {
-  const at = index.file.modes.findIndex(([, slug]) => slug === text);
-  return at >= 0 ? UNIVERSE.modes[at] : search(text, index).modes[0]?.mode;
+export function modeMeant(
+  text: string,
+  index: SearchIndex,
+): { readonly mode: Mode; readonly root: Root | undefined } | undefined {
+  const bySlug = UNIVERSE.modes[index.file.modes.findIndex(([, slug]) => slug === text)];
+  if (bySlug) return { mode: bySlug, root: undefined };
+  const [hit] = search(text, index).modes;
+  return hit && { mode: hit.mode, root: hit.scale?.root };
 }
 
 /** Where a text names a scale and an instrument, the scale on that instrument; one on a root before others. */

@@ -134,6 +134,9 @@ export const readingWords: typeof English.readingWords = (names, notation, isGue
   return `${READING.readAs} ${names}${how}.`;
 };
 
+export const beginsHigher: typeof English.beginsHigher = (fret, reachMm) =>
+  `Keine Oktave von Grundton zu Grundton beginnt am ${fretWords(fret)}. Bund innerhalb einer Reichweite von ${lengthWords(reachMm)}; dies ist die nächste darüber.`;
+
 export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
   from === 0 ? `leere Saiten bis Bund ${fretWords(to)}` : `Bünde ${fretWords(from)} bis ${fretWords(to)}`;
 

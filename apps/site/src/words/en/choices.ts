@@ -138,6 +138,11 @@ export function readingWords(names: string, notation: string, isGuessed: boolean
   return `${READING.readAs} ${names}${how}.`;
 }
 
+/** Why a fingering does not begin at the fret that was asked for. */
+export function beginsHigher(fret: number, reachMm: number): string {
+  return `No octave from root to root begins at fret ${fretWords(fret)} within a reach of ${lengthWords(reachMm)}; this is the next above it.`;
+}
+
 /** `from fret 5 up to fret 8` */
 export function areaInWords({ from, to }: FretRange): string {
   return from === 0

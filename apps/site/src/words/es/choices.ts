@@ -134,6 +134,9 @@ export const readingWords: typeof English.readingWords = (names, notation, isGue
   return `${READING.readAs} ${names}${how}.`;
 };
 
+export const beginsHigher: typeof English.beginsHigher = (fret, reachMm) =>
+  `Ninguna octava de tónica a tónica empieza en el traste ${fretWords(fret)} con un alcance de ${lengthWords(reachMm)}; esta es la siguiente hacia arriba.`;
+
 export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
   from === 0
     ? `cuerdas al aire hasta el traste ${fretWords(to)}`
