@@ -8,9 +8,9 @@ import { setFlagsFromString } from 'node:v8';
 // Kinds of objects that live long when the server starts die young in its answers: they must not be put
 // among the old at once.
 setFlagsFromString('--no-allocation-site-pretenuring');
-// Whoever asks while the old are gone through waits: let nearly as many more be as there are, and let the
-// rare quiet moment pass.
-setFlagsFromString('--heap-growing-percent=80');
+// Whoever asks while the old are gone through waits: let half as many more be as there are, and let the rare
+// quiet moment pass.
+setFlagsFromString('--heap-growing-percent=60');
 setFlagsFromString('--no-memory-reducer');
 // What lives is little: threads that went through it together would wait for one another and keep the one that
 // answers from its core for longer than it takes alone.

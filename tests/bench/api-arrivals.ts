@@ -79,7 +79,8 @@ export async function arrivals(
     const { value: path, done } = paths.next();
     if (done) throw new Error('there are no more addresses');
     sent += 1;
-    const line = idle.pop();
+    // In turn: the server closes a connection on which nothing comes.
+    const line = idle.shift();
     if (line) send(line, { path, dueMs });
     else waiting.push({ path, dueMs });
   }

@@ -4,7 +4,7 @@
 import { answers } from '@stillroot/contract';
 import type { FastifyInstance } from 'fastify';
 import type { Desk } from './desk.ts';
-import type { Prepared } from './prepared.ts';
+import { bytesOf, type Prepared } from './prepared.ts';
 import { ProblemReply, shortened } from './problem-reply.ts';
 
 const MOST_BODY_BYTES = 128 * 1024;
@@ -15,9 +15,9 @@ export function serveBatch(app: FastifyInstance, desk: Desk): void {
     const paths = pathsOf(request.body);
     const refused = desk.refuseTooMany(request.raw, paths.length);
     if (refused) {
-      const { fields, body } = refused.identity;
+      const { fields } = refused.identity;
       for (let at = 0; at < fields.length; at += 2) reply.header(fields[at] as string, fields[at + 1]);
-      return reply.code(refused.status).send(body);
+      return reply.code(refused.status).send(bytesOf(refused.identity));
     }
     const parts = paths.map((path) => partOf(path, desk.answerTo(path).prepared));
     return reply
@@ -57,9 +57,8 @@ function pathsOf(body: unknown): readonly string[] {
 function partOf(path: string, { status, identity }: Prepared): string {
   const type = identity.fields[identity.fields.indexOf('Content-Type') + 1] ?? '';
   const head = `"path":${JSON.stringify(path)},"status":${status},"type":${JSON.stringify(type)}`;
-  const { body } = identity;
-  if (type.includes('json')) return `{${head},"body":${body.toString()}}`;
-  const isText = typeof body === 'string' || type !== 'audio/midi';
-  const text = isText ? body.toString() : body.toString('base64');
+  const bytes = bytesOf(identity);
+  if (type.includes('json')) return `{${head},"body":${bytes.toString()}}`;
+  const text = bytes.toString(type === 'audio/midi' ? 'base64' : 'utf8');
   return `{${head},"body":${JSON.stringify(text)}}`;
 }

@@ -9,7 +9,7 @@ import { CATALOGUE } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS, ROOTS } from '@stillroot/core';
 import { digestSources } from './data-version.ts';
 import { Desk } from './desk.ts';
-import { type Prepared, pack } from './prepared.ts';
+import { bytesOf, type Prepared, pack } from './prepared.ts';
 
 /** What is written. */
 export interface ExportOptions {
@@ -59,10 +59,10 @@ export async function exportAnswers({ folder, most, isPacked = true }: ExportOpt
     if (prepared.status !== 200) throw new Error(`${address} answers ${prepared.status}`);
     // A sharp stands in a file's name as it is; servers decode addresses before they look for files.
     const path = join(folder, `${decodeURIComponent(address)}.json`);
-    await write(path, prepared.identity.body);
+    await write(path, bytesOf(prepared.identity));
     if (!isPacked || !prepared.isPackable) continue;
-    await write(`${path}.br`, (await pack(prepared, 'br')).body);
-    await write(`${path}.gz`, (await pack(prepared, 'gzip')).body);
+    await write(`${path}.br`, bytesOf(await pack(prepared, 'br')));
+    await write(`${path}.gz`, bytesOf(await pack(prepared, 'gzip')));
   }
   await write(join(folder, 'v1', '_headers'), headersFile(desk));
   return { files, bytes };
