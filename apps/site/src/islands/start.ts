@@ -68,7 +68,10 @@ function start(one: HTMLElement): void {
   one.addEventListener('submit', (event) => event.preventDefault());
   // A list of names is long: a field that is entered is mostly meant to hold something else.
   one.addEventListener('focusin', ({ target }) => {
-    if (target instanceof HTMLInputElement && target.hasAttribute('list')) setTimeout(() => target.select());
+    if (!(target instanceof HTMLInputElement && target.hasAttribute('list'))) return;
+    const held = target.value;
+    // Who is quick has begun to type by then.
+    setTimeout(() => target.value === held && target.select());
   });
   // A finger cannot point: what it touches before the code is there is pointed at, and not followed.
   if (anchors !== undefined)
