@@ -101,23 +101,31 @@ export function isUnchanged(ifNoneMatch: string, etag: string): boolean {
   });
 }
 
-/** Where texts are written to be packed, for as many as are packed at once. */
-const desks: Buffer[] = [];
-
 /** The bytes of a body. */
 export function bytesOf({ body }: Packed): Buffer {
   return typeof body === 'string' ? Buffer.from(body, 'latin1') : body;
 }
 
-/** Packs a text. Bytes made for one answer alone would lie about until the garbage is collected. */
-async function packText(text: string, coding: Exclude<Coding, 'identity'>): Promise<Buffer> {
+/** Where texts are written as bytes, for as many as are at once; used again. */
+const desks: Buffer[] = [];
+
+/** A desk with room for so many bytes: what is made for one answer alone would lie about until the garbage is collected. */
+function takeDesk(length: number): Buffer {
   const free = desks.pop();
-  const desk = free && free.length >= text.length ? free : Buffer.allocUnsafeSlow(roomFor(text.length));
+  return free && free.length >= length ? free : Buffer.allocUnsafeSlow(roomFor(length));
+}
+
+function leaveDesk(desk: Buffer): void {
+  if (desk.length <= MOST_KEPT_ROOM) desks.push(desk);
+}
+
+async function packText(text: string, coding: Exclude<Coding, 'identity'>): Promise<Buffer> {
+  const desk = takeDesk(text.length);
   desk.write(text, 'latin1');
   try {
     return await packBytes(desk.subarray(0, text.length), coding);
   } finally {
-    if (desk.length <= MOST_KEPT_ROOM) desks.push(desk);
+    leaveDesk(desk);
   }
 }
 
@@ -134,18 +142,16 @@ function roomFor(length: number): number {
   return 2 ** Math.ceil(Math.log2(Math.max(length, 1 << 14)));
 }
 
-/** Where texts are turned into bytes: a buffer for each would live until all old objects are gone through. */
-let table = Buffer.allocUnsafeSlow(1 << 16);
-
 /** Text as its bytes in UTF-8, a character each; other bytes as they are. */
 function inBytes(body: string | Uint8Array): Buffer | string {
   if (typeof body !== 'string') return Buffer.from(body.buffer, body.byteOffset, body.byteLength);
   const length = Buffer.byteLength(body);
   if (length === body.length) return body;
-  if (length > MOST_KEPT_ROOM) return Buffer.from(body).toString('latin1');
-  if (length > table.length) table = Buffer.allocUnsafeSlow(roomFor(length));
-  table.write(body);
-  return table.toString('latin1', 0, length);
+  const desk = takeDesk(length);
+  desk.write(body);
+  const text = desk.toString('latin1', 0, length);
+  leaveDesk(desk);
+  return text;
 }
 
 /** A copy that holds on to nothing else: a packer's output is cut from a far larger piece of memory. */
