@@ -30,6 +30,12 @@ interface Heard {
   readonly firstSound: number;
 }
 
+/** A mark that was lit: which degree, and when by the clock of the page, in seconds. */
+interface Lit {
+  readonly degree: number;
+  readonly at: number;
+}
+
 /** Listens in: every strike, and what comes out of the loudspeaker. */
 async function listenIn(page: Page): Promise<void> {
   await page.addInitScript(() => {
@@ -175,13 +181,14 @@ describe('in time', () => {
   test('strikes come at the tempo, and the light falls on the note that is struck', async () => {
     const page = await open(`${SCALE}?tempo=240&countIn=0&backing=none&metronome=off`);
     await page.evaluate(() => {
-      const lit: number[] = [];
+      const lit: Lit[] = [];
       Object.assign(globalThis, { lit });
       new MutationObserver((records) => {
         for (const { target } of records) {
-          const isLit = (target as Element).classList.contains('sounding');
-          if (isLit && (target as Element).closest('[aria-labelledby^="place"]'))
-            lit.push(performance.now() / 1000);
+          const mark = target as Element;
+          if (!mark.classList.contains('sounding') || !mark.closest('[aria-labelledby^="place"]')) continue;
+          const degree = Number(mark.querySelector('use')?.getAttribute('href')?.slice('#d'.length));
+          lit.push({ degree, at: performance.now() / 1000 });
         }
       }).observe(document.querySelector('.picture') as Element, {
         subtree: true,
@@ -189,12 +196,19 @@ describe('in time', () => {
       });
     });
     await play(page);
-    await page.waitForFunction(() => (globalThis as unknown as { lit: number[] }).lit.length >= 10);
+    // The line goes up from its root: its first fourteen notes are the degrees, twice.
+    await page.waitForFunction(() => (globalThis as unknown as { heard: Heard }).heard.strikes.length >= 14);
+    await page.waitForFunction(() => (globalThis as unknown as { lit: Lit[] }).lit.length >= 10);
     const { strikes } = await heard(page);
     const gaps = strikes.slice(1, 10).map(({ sound }, at) => sound - (strikes[at]?.sound ?? 0));
     for (const gap of gaps) expect(gap).toBeCloseTo(0.25, 6);
-    const lit = await page.evaluate(() => (globalThis as unknown as { lit: number[] }).lit);
-    const late = lit.slice(0, 10).map((one, at) => one - (strikes[at]?.page ?? 0));
+    const lit = await page.evaluate(() => (globalThis as unknown as { lit: Lit[] }).lit.slice(0, 10));
+    // A busy machine may draw no picture while one note sounds: each light is held against its own note's strikes.
+    const late = lit.map(({ degree, at }) => {
+      const own = strikes.slice(0, 14).filter((_strike, index) => (index % 7) + 1 === degree);
+      const away = own.map((strike) => at - strike.page);
+      return away.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0] ?? Number.NaN;
+    });
     const middle = late.toSorted((a, b) => a - b)[5] ?? Number.NaN;
     expect(middle).toBeGreaterThan(-0.03);
     expect(middle).toBeLessThan(0.09);
