@@ -16,6 +16,7 @@ import {
 import { baseWords } from '../words/degrees.ts';
 import { modeName } from '../words/names.ts';
 import { baseModeOf } from './base-mode.ts';
+import { HOME_ROUND } from './paths.ts';
 import { type Parallel, parallelsOf } from './scale-page.ts';
 
 /** Everything on the page. */
@@ -54,7 +55,7 @@ export function modePage({ mode, name }: ModeEntry): ModePage {
 }
 
 function exampleRoot(): Root {
-  const root = parseRoot('A');
-  invariant(root.ok, 'A is a root');
+  const root = parseRoot(HOME_ROUND.root);
+  invariant(root.ok, 'the front page has a root');
   return root.value;
 }

@@ -5,6 +5,9 @@ import type { Root } from '@stillroot/core';
 import { LANGUAGE } from '../words/language.ts';
 import { LANGUAGES } from '../words/languages.ts';
 
+/** The round of the front page, where its address names no other: a family and a root. */
+export const HOME_ROUND = { family: 'harmonic-minor', root: 'a' } as const;
+
 /** The names of compared modes in an address. */
 export const COMPARE_KEYS = ['a', 'b', 'c', 'd'] as const;
 

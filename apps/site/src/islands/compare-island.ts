@@ -7,9 +7,8 @@ import { COMPARE_KEYS, comparePath } from '../facts/paths.ts';
 import { comparisonHtml } from '../markup/comparison.ts';
 import { type NameOf, pageRoot } from '../markup/names.ts';
 import type { SearchIndex } from '../search/find.ts';
-import { SITE_NAME } from '../words/interface.ts';
 import { modeName } from '../words/names.ts';
-import { comparisonTitle } from '../words/titles.ts';
+import { comparisonTitle, fullTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { carryChoices, writeChoices } from './choices.ts';
 import { fieldOf, isBeingTyped } from './chooser-form.ts';
@@ -59,7 +58,7 @@ export class CompareIsland extends Island {
 
   /** The page of all comparisons is called after the one that was chosen. */
   private name(title: string): void {
-    document.title = `${title} · ${SITE_NAME}`;
+    document.title = fullTitle(title);
     document.querySelector('h1')?.replaceChildren(title);
   }
 

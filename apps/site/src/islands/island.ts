@@ -137,8 +137,8 @@ export abstract class Island extends HTMLElement {
   private goOnChoosing(): void {
     const left = fieldLeft();
     const chooser = this.querySelector<HTMLDetailsElement>('details.chooser');
-    if (left === undefined || !chooser || !this.form) return;
-    leaveField(undefined);
+    if (left === '' || !chooser || !this.form) return;
+    leaveField('');
     chooser.open = true;
     fieldOf(this.form, left)?.focus({ preventScroll: true });
   }

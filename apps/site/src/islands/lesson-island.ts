@@ -2,8 +2,8 @@
  * A lesson: shown as its link says, changed in its form, and sent as a link, a QR code or HTML.
  */
 import { embedsHtml, faultsHtml, lessonHtml, pageRowsHtml, type ShownPage } from '../markup/lesson.ts';
-import { SITE_NAME } from '../words/interface.ts';
 import { LESSON } from '../words/lesson.ts';
+import { fullTitle } from '../words/titles.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import {
   isLessonPage,
@@ -124,7 +124,7 @@ export class LessonIsland extends HTMLElement {
     const heading = lesson.title === '' ? LESSON.title : lesson.title;
     const title = document.querySelector('h1');
     if (title) title.textContent = heading;
-    document.title = `${heading} · ${SITE_NAME}`;
+    document.title = fullTitle(heading);
     this.write(
       '.lesson',
       lessonHtml(

@@ -2,6 +2,7 @@
  * The lesson that is being put together on this device, page by page, and the one that is gone through in this
  * tab. Conveniences: the lesson itself is its link.
  */
+import { keep, readKept } from './storage.ts';
 
 const KEY = 'stillroot-lesson';
 const WALK_KEY = 'stillroot-walk';
@@ -15,39 +16,21 @@ export interface Walk {
 
 /** The lesson that was begun, as its link has it; empty where there is none. */
 export function readDraft(): string {
-  try {
-    return localStorage.getItem(KEY) ?? '';
-  } catch {
-    return '';
-  }
+  return readKept('localStorage', KEY);
 }
 
-/** Keeps the lesson for the next page. */
+/** Keeps the lesson for the next page; without storage every page begins one of its own. */
 export function keepDraft(text: string): void {
-  try {
-    if (text === '') localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, text);
-  } catch {
-    // Without storage every page begins a lesson of its own.
-  }
+  keep('localStorage', KEY, text);
 }
 
 /** The lesson that is gone through in this tab; undefined where there is none. */
 export function readWalk(): Walk | undefined {
-  try {
-    const [, at, lesson] = /^(\d{1,3}) (.+)$/s.exec(sessionStorage.getItem(WALK_KEY) ?? '') ?? [];
-    return lesson === undefined ? undefined : { lesson, at: Number(at) };
-  } catch {
-    return undefined;
-  }
+  const [, at, lesson] = /^(\d{1,3}) (.+)$/s.exec(readKept('sessionStorage', WALK_KEY)) ?? [];
+  return lesson === undefined ? undefined : { lesson, at: Number(at) };
 }
 
 /** Keeps the way through a lesson for the page that is opened next; ends it where there is none. */
 export function keepWalk(walk: Walk | undefined): void {
-  try {
-    if (walk) sessionStorage.setItem(WALK_KEY, `${walk.at} ${walk.lesson}`);
-    else sessionStorage.removeItem(WALK_KEY);
-  } catch {
-    // Without storage the reader goes back to the lesson for each page.
-  }
+  keep('sessionStorage', WALK_KEY, walk ? `${walk.at} ${walk.lesson}` : '');
 }

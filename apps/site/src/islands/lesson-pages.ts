@@ -2,7 +2,7 @@
  * The pages of a lesson: what each is called, what was chosen on it, and how other sites show it.
  */
 import { parseRoot } from '@stillroot/core';
-import { COMPARE_KEYS, pagePath, roundPath } from '../facts/paths.ts';
+import { COMPARE_KEYS, HOME_ROUND, pagePath, roundPath } from '../facts/paths.ts';
 import { pageRoot } from '../markup/names.ts';
 import { neckWords } from '../markup/playing.ts';
 import { NAMING_NAMES } from '../words/choices.ts';
@@ -51,12 +51,11 @@ export function listedPage(path: string, known: Known): ListedPage | undefined {
 
 /** What the front page draws has a page of its own, where nothing stands before it; in English, as rounds are. */
 function roundOfHome(address: URL, { families }: Known['plain']): URL {
+  const drawn = address.pathname === '/' ? roundOf(address) : undefined;
+  const root = parseRoot(drawn?.root ?? '');
+  if (!drawn || !root.ok || !families.some(({ slug }) => slug === drawn.family)) return address;
   const round = new URL(address);
-  const family = round.searchParams.get('family') ?? 'harmonic-minor';
-  const root = parseRoot(round.searchParams.get('root') ?? 'a');
-  const isKnown = families.some(({ slug }) => slug === family);
-  if (address.pathname !== '/' || !isKnown || !root.ok) return address;
-  round.pathname = roundPath(family, pageRoot(root.value));
+  round.pathname = roundPath(drawn.family, pageRoot(root.value));
   for (const key of ['family', 'root']) round.searchParams.delete(key);
   return round;
 }
@@ -67,6 +66,18 @@ function partsOf({ pathname }: URL): { room: string; first: string | undefined; 
   return { room, first, second };
 }
 
+/** The round that an address draws, where it draws one; the front page's, where it names no other. */
+function roundOf(address: URL): { family: string; root: string } | undefined {
+  const { room, first, second } = partsOf(address);
+  if (room === 'rounds' && first !== undefined) return { family: first, root: second ?? '' };
+  if (room !== '') return undefined;
+  const { searchParams } = address;
+  return {
+    family: searchParams.get('family') ?? HOME_ROUND.family,
+    root: searchParams.get('root') ?? HOME_ROUND.root,
+  };
+}
+
 function titleOf(address: URL, { plain, instruments }: Known): string | undefined {
   const { room, first, second } = partsOf(address);
   const { searchParams } = address;
@@ -75,25 +86,22 @@ function titleOf(address: URL, { plain, instruments }: Known): string | undefine
     const root = parseRoot(slug ?? '');
     return root.ok ? root.value : undefined;
   };
-  if (room === '') {
-    const family = familyOf(searchParams.get('family') ?? 'harmonic-minor');
-    const root = rootOf(searchParams.get('root') ?? 'a');
+  const round = roundOf(address);
+  if (round) {
+    const family = familyOf(round.family);
+    const root = rootOf(round.root);
     return family && root && roundTitle(family.name, root);
   }
   if (room === 'compare' && first === undefined) {
     const asked = COMPARE_KEYS.map((key) => plain.modes.find(({ slug }) => slug === searchParams.get(key)));
     const names = asked.flatMap((mode) => mode?.name ?? []);
-    const root = rootOf(searchParams.get('root') ?? 'a');
+    const root = rootOf(searchParams.get('root') ?? HOME_ROUND.root);
     if (names.length > 1 && root) return comparisonTitle(names, root);
   }
   if (first === undefined) return Object.entries(NAVIGATION).find(([name]) => name === room)?.[1];
   const root = rootOf(second);
   if (second !== undefined && !root) return undefined;
   switch (room) {
-    case 'rounds': {
-      const family = familyOf(first);
-      return family && root && roundTitle(family.name, root);
-    }
     case 'modes': {
       const mode = plain.modes.find(({ slug }) => slug === first);
       return mode && (root ? scaleOn(root.name, mode.name) : modeName(mode.name));
@@ -134,14 +142,9 @@ function choicesOf(address: URL, { instruments }: Known): string {
 /** Where the picture of a round or a scale stands by itself. */
 function embedOf(address: URL): string | undefined {
   const { room, first, second } = partsOf(address);
+  const round = roundOf(address);
   const query = new URLSearchParams(address.search);
-  if (room === 'rounds' || room === '') {
-    const own = {
-      family: first ?? query.get('family') ?? 'harmonic-minor',
-      root: second ?? query.get('root') ?? 'a',
-    };
-    return embedPath('round', own, query);
-  }
+  if (round) return embedPath('round', round, query);
   return room === 'modes' && first && second
     ? embedPath('scale', { mode: first, root: second }, query)
     : undefined;

@@ -54,7 +54,7 @@ function start(one: HTMLElement): void {
   const wake = (): void => void CODE[one.localName]?.();
   const isChosen =
     wakes !== undefined ||
-    fieldLeft() !== undefined ||
+    fieldLeft() !== '' ||
     keys.split(' ').some((key) => query.has(key)) ||
     (instrument !== undefined && (choosesAnything(query) || recall().size > 0)) ||
     (anchors !== undefined && location.hash !== '');
