@@ -11,10 +11,28 @@ beforeAll(async () => {
 });
 afterAll(() => stage.close());
 
+/** What is said of a round across the neck, and of a capo at fret 40. */
+const REFUSED = {
+  de: [
+    'eine Runde bleibt in einem Bereich',
+    '„40“: erwartet wird ein Bund dieses Griffbretts von 0 (keiner) bis',
+  ],
+  es: ['una ronda se queda en una zona', '«40»: se espera un traste de este mástil de 0 (ninguno) a'],
+} as const;
+
 describe.each([
   ['de', 'Runden', 'Die Runde „harmonisches Moll“ ab A', /steigt um einen Halbton/, 'Saite 1'],
   ['es', 'Rondas', 'La ronda «menor armónica» desde A', /sube un semitono/, 'Cuerda 1'],
 ] as const)('%s', (code, rounds, title, move, string) => {
+  test('what cannot be played and what cannot be chosen is said in its language', async () => {
+    const page = await stage.open(`/${code}/?style=across-the-neck&capo=40`);
+    const [reason, problem] = REFUSED[code];
+    await expect.poll(() => page.locator('.picture .reason').first().textContent()).toContain(reason);
+    expect(await page.locator('.picture [lang="en"]').count()).toBe(0);
+    await page.locator('details.chooser > summary').first().click();
+    await expect.poll(() => page.locator('#problem-capo').textContent()).toContain(problem);
+  });
+
   test('the front page is in its language, with a round whose words are too', async () => {
     const page = await stage.open(`/${code}/`);
     expect(await page.locator('html').getAttribute('lang')).toBe(code);

@@ -28,7 +28,7 @@ for (const instrument of CATALOGUE.instruments) {
         counts.partly += Number(played > 0 && played < 7);
         counts.refused += Number(played === 0);
         if (round.reason && played === 0) {
-          const kind = round.reason.replace(/ [A-G][b#]*(, [A-G][b#]*)*$/, ' ...');
+          const { kind } = round.reason;
           reasons.set(kind, (reasons.get(kind) ?? 0) + 1);
         }
         if (fault) {

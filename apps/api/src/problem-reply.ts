@@ -32,7 +32,7 @@ export function problemBody(
     title,
     status,
     detail: detail || meaning,
-    errors: problems,
+    errors: problems.map(({ field, value, expected }) => ({ field, value, expected })),
   };
   return { status, body: JSON.stringify(body) };
 }

@@ -32,10 +32,11 @@ export function valueIn<T>(result: Result<T>): T {
   return result.value;
 }
 
-/** The problem that a result holds; throws where it holds a value. */
+/** The problem that a result holds, as it is said in words; throws where it holds a value. */
 export function problemIn<T>(result: Result<T>) {
   if (result.ok) throw new Error('expected a problem');
-  return result.problem;
+  const { field, value, expected } = result.problem;
+  return { field, value, expected };
 }
 
 /** The mode with these steps; throws where there is none. */

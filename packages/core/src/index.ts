@@ -3,9 +3,10 @@
  * Pure functions and read-only data; runs in Node and in the browser alike.
  */
 
+export type { Expectation } from './expectation.ts';
 export type { AreaShift } from './fingering/across-neck.ts';
 export { OPEN_STRING_USES, type OpenStrings } from './fingering/area.ts';
-export { cautionsFor } from './fingering/cautions.ts';
+export { type Caution, cautionInWords, cautionsFor } from './fingering/cautions.ts';
 export type { Cost } from './fingering/cost.ts';
 export {
   type FingeredNote,
@@ -26,6 +27,7 @@ export {
   REACH_RANGE_MM,
   widestHands,
 } from './fingering/hand.ts';
+export { type Reason, reasonInWords } from './fingering/reason.ts';
 export { solve } from './fingering/solve.ts';
 export type { BeyondReach } from './fingering/three-per-string.ts';
 export type { LineNote } from './fingering/touch.ts';

@@ -1,3 +1,5 @@
+import { type Expectation, expectationInWords } from './expectation.ts';
+
 /**
  * What went wrong with something a person typed, as data: which field, what it held, what would be right.
  * Core never throws for bad input; it returns a {@link Result}.
@@ -7,8 +9,10 @@ export interface Problem {
   readonly field: string;
   /** What was given, shortened to something that can be shown. */
   readonly value: string;
-  /** What would have been right, in words. */
+  /** What would have been right, in words; in English where they are core's own. */
   readonly expected: string;
+  /** The same as data, where it is core's own. */
+  readonly expectation?: Expectation;
 }
 
 /** Either a value or the reason why there is none. */
@@ -25,9 +29,13 @@ export function succeed<T>(value: T): Result<T> {
 const HALF_A_SIGN = /[\uD800-\uDBFF]$/;
 
 /** A result that holds a problem; long values are cut at 60 characters. */
-export function fail(field: string, value: string, expected: string): Result<never> {
+export function fail(field: string, value: string, expected: string | Expectation): Result<never> {
   const shown = value.length > 60 ? `${value.slice(0, 57).replace(HALF_A_SIGN, '')}...` : value;
-  return { ok: false, problem: { field, value: shown, expected } };
+  const right =
+    typeof expected === 'string'
+      ? { expected }
+      : { expected: expectationInWords(expected), expectation: expected };
+  return { ok: false, problem: { field, value: shown, ...right } };
 }
 
 /** Stops the program with a message: only for mistakes of our own, never for something a person typed. */

@@ -99,6 +99,7 @@ describe('a score is refused', () => {
         field: 'tuning',
         value: 'B-1 E1',
         expected: 'notes in the octaves 0 to 9, the only ones that MusicXML has',
+        expectation: { kind: 'musicxml-octaves' },
       },
     });
   });

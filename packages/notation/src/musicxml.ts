@@ -42,7 +42,7 @@ export function musicXml(piece: Piece, neck: Neck, options: MusicXmlOptions): Re
   const score: Score = { piece, clef, tab: tabStaff(neck), pitchOf: speller(piece, spelling) };
   const written = [...score.tab.tuning, ...piece.notes.map(score.pitchOf)];
   if (!written.every(({ octave }) => octave >= 0 && octave <= 9)) {
-    return fail('tuning', neck.tuning.name, 'notes in the octaves 0 to 9, the only ones that MusicXML has');
+    return fail('tuning', neck.tuning.name, { kind: 'musicxml-octaves' });
   }
   const bars = writtenBars(piece);
   const measures = bars.map((bar, at) => measureElement(score, bar, at, bars.length));

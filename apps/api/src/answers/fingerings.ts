@@ -3,6 +3,7 @@
  */
 import type { ModeEntry } from '@stillroot/catalog';
 import {
+  cautionInWords,
   type Fingering,
   type FingeringAnswer,
   fail,
@@ -12,6 +13,7 @@ import {
   playFingering,
   type Result,
   type Root,
+  reasonInWords,
   spell,
 } from '@stillroot/core';
 import {
@@ -47,6 +49,8 @@ export function fingerings(
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   const answer = fingeringsOf(neck, scale, { ...handOptions(query), limit: query.limit });
+  const reason = answer.reason && reasonInWords(answer.reason);
+  const cautions = answer.cautions.map(cautionInWords);
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
   const title = () => headline(name, neck);
   const titles = () => ({ title: name, remarks: [title()] });
@@ -55,7 +59,10 @@ export function fingerings(
   const play = (): Result<Piece> =>
     isPlayable && best
       ? playFingering(scale, best, playOptions(query), knownName)
-      : fail('fingering', name, `a fingering that can be played: ${answer.reason ?? 'there is none'}`);
+      : fail('fingering', name, {
+          kind: 'playable-fingering',
+          ...(answer.reason && { reason: answer.reason }),
+        });
   return {
     fileName: () => fileNameOf([root.name, entry.slug], neck),
     json: () => ({
@@ -64,6 +71,8 @@ export function fingerings(
       root: root.name,
       handReachMm: reachOf(query),
       ...answer,
+      ...(reason && { reason }),
+      cautions,
     }),
     svg: () =>
       neckSvg(
@@ -75,14 +84,14 @@ export function fingerings(
     txt: () =>
       [
         title(),
-        ...(answer.reason ? [`No fingering: ${answer.reason}.`] : []),
+        ...(reason ? [`No fingering: ${reason}.`] : []),
         ...(answer.alternative
           ? [`The nearest that can be played is in style ${answer.alternative.style}:`]
           : []),
         ...textOf(neck, answer, best),
         '',
         ...(isPlayable ? [pieceText(orRefuse(play()), neck)] : []),
-        ...answer.cautions,
+        ...cautions,
         '',
       ].join('\n'),
     mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),

@@ -3,6 +3,7 @@
  */
 import { type FamilyEntry, modeEntryOf } from '@stillroot/catalog';
 import {
+  cautionInWords,
   type Neck,
   type Order,
   type Piece,
@@ -11,6 +12,7 @@ import {
   type Root,
   type Round,
   type RoundOptions,
+  reasonInWords,
   roundOf,
   type Sharing,
   secondsAt,
@@ -123,12 +125,12 @@ function roundJson(
         moved,
         fingering: fingering ?? null,
         ...playedIn(piece, modeIndex),
-        ...(leftOut && { reason: leftOut }),
+        ...(leftOut && { reason: reasonInWords(leftOut) }),
       };
     }),
-    ...(reason && { reason }),
+    ...(reason && { reason: reasonInWords(reason) }),
     ...(alternative && { alternative }),
-    cautions,
+    cautions: cautions.map(cautionInWords),
   };
 }
 
@@ -159,19 +161,20 @@ function roundSvg({ modes, area }: Round, title: string, neck: Neck, query: Roun
 }
 
 function roundText({ modes, area, reason, cautions }: Round, title: string, tablature: string): string {
-  const hands = modes.map(
-    ({ scale, fingering, reason: leftOut }) =>
-      `${scaleName(scale)}: ${fingering ? fingeringSummary(fingering) : `left out: ${leftOut ?? reason}`}`,
-  );
+  const hands = modes.map(({ scale, fingering, reason: own }) => {
+    const why = own ?? reason;
+    const leftOut = ['left out', ...(why ? [reasonInWords(why)] : [])].join(': ');
+    return `${scaleName(scale)}: ${fingering ? fingeringSummary(fingering) : leftOut}`;
+  });
   return [
     title,
     ...(area ? [`frets ${area.from} to ${area.to}`] : []),
-    ...(reason ? [`${reason}.`] : []),
+    ...(reason ? [`${reasonInWords(reason)}.`] : []),
     '',
     ...hands,
     '',
     ...(tablature === '' ? [] : [tablature]),
-    ...cautions,
+    ...cautions.map(cautionInWords),
     '',
   ].join('\n');
 }

@@ -5,6 +5,7 @@ import { HAND_SIZES, type Problem } from '@stillroot/core';
 import { optionsHtml, READING_ID, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { CHOICES, fretWords } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
+import { problemWords } from '../words/problems.ts';
 import { CHOICE_KEYS, type Choices, readChoices } from './choices.ts';
 import type { ChosenNeck } from './neck-from.ts';
 
@@ -115,9 +116,4 @@ export function showProblems(form: HTMLElement, problems: readonly Problem[]): v
     place.textContent = problem ? problemWords(problem) : '';
     fieldOf(form, name)?.setAttribute('aria-invalid', String(problem !== undefined));
   }
-}
-
-/** A problem in a sentence. */
-export function problemWords({ value, expected }: Problem): string {
-  return `“${value}”: ${CHOOSER.expected.toLowerCase()} ${expected}.`;
 }

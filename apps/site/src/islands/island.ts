@@ -7,6 +7,7 @@ import { parseRoot, UNIVERSE } from '@stillroot/core';
 import { type ChooserView, chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { moreHtml } from '../markup/chooser-more.ts';
 import { CHOOSER } from '../words/interface.ts';
+import { problemWords } from '../words/problems.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
 import {
@@ -14,7 +15,6 @@ import {
   fieldOf,
   isBeingTyped,
   onChoice,
-  problemWords,
   readForm,
   showTyped,
   writeForm,

@@ -59,7 +59,7 @@ export function neckFrom(choices: Choices, instruments: readonly Instrument[], u
 export function reachOf(reach: number | undefined): Result<number | undefined> {
   const { from, to } = REACH_RANGE_MM;
   if (reach === undefined || (reach >= from && reach <= to)) return succeed(reach);
-  return fail('reach', String(reach), `${from} to ${to} mm`);
+  return fail('reach', String(reach), { kind: 'length-mm', from, to });
 }
 
 /** How to play what is chosen, as core asks it. */

@@ -1,10 +1,8 @@
 /**
  * The panel of the play-along in the browser: what its fields say, and what they are made to say.
  */
-import type { Problem } from '@stillroot/core';
 import { meterOptions } from '../markup/play-panel.ts';
 import { VOICES } from '../sound/mix.ts';
-import { CHOOSER } from '../words/interface.ts';
 import { PLAY_NUMBERS, type PlayChoices, readPlayChoices, writePlayChoices } from './play-choices.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
@@ -35,11 +33,6 @@ export function writePanel(panel: ParentNode, choices: PlayChoices): void {
   show(panel, 'every', choices.step > 0);
   show(panel, 'drone', choices.backing === 'drone' || choices.backing === 'both');
   show(panel, 'chords', choices.backing === 'vamp' || choices.backing === 'both');
-}
-
-/** A problem in one line. */
-export function problemText({ value, expected }: Problem): string {
-  return `“${value}”: ${CHOOSER.expected.toLowerCase()} ${expected}.`;
 }
 
 function fieldsIn(panel: ParentNode): readonly Field[] {

@@ -4,10 +4,11 @@
 import type { Piece } from '@stillroot/core';
 import { FILE_KINDS, type FileKind } from '../markup/play-panel.ts';
 import { PLAY } from '../words/play.ts';
+import { problemWords } from '../words/problems.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { here, writeAddress } from './play-address.ts';
 import { PLAY_NUMBERS, type PlayChoices, playOptions, readPlayChoices } from './play-choices.ts';
-import { problemText, readPanel, writePanel } from './play-form.ts';
+import { readPanel, writePanel } from './play-form.ts';
 import { seekOfKey, tempoStepOfKey } from './play-keyboard.ts';
 import { Lights } from './play-lights.ts';
 import { type Material, materialOf } from './play-material.ts';
@@ -79,7 +80,7 @@ export class PlayIsland extends HTMLElement {
     this.material = materialOf(this.dataset, here(), known);
     const piece = this.material.pieceOf(playOptions(this.choices));
     writePanel(this, this.choices);
-    this.parts.say(piece.ok ? '' : problemText(piece.problem));
+    this.parts.say(piece.ok ? '' : problemWords(piece.problem));
     this.piece = piece.ok ? piece.value : undefined;
     this.view.lights?.show(undefined);
     this.view.lights = new Lights(document, this.material.neck, this.material.drawn);
@@ -184,7 +185,7 @@ export class PlayIsland extends HTMLElement {
     try {
       const { saveFile } = await import('./play-files.ts');
       const problem = await saveFile(kind, material, piece, choices);
-      this.parts.say(problem ? problemText(problem) : '');
+      this.parts.say(problem ? problemWords(problem) : '');
     } catch {
       this.parts.say(PLAY.fileFailed);
     }

@@ -108,7 +108,7 @@ function ofScale(
     pieceOf: (options) =>
       fingering
         ? playFingering(scale, fingering, options, nameScale)
-        : fail('style', title, `a fingering that can be played: ${reason ?? 'there is none'}`),
+        : fail('style', title, { kind: 'playable-fingering', ...(reason && { reason }) }),
   };
 }
 

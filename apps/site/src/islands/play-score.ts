@@ -4,7 +4,7 @@
 import type { Piece } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { PLAY } from '../words/play.ts';
-import { problemText } from './play-form.ts';
+import { problemWords } from '../words/problems.ts';
 import type { Material } from './play-material.ts';
 import { type DrawnScore, drawScore, readyFont } from './play-score-draw.ts';
 import { readScore } from './play-score-read.ts';
@@ -46,7 +46,7 @@ export class ScoreView {
     try {
       const [score] = await Promise.all([scoreOf(title, piece, neck), readyFont()]);
       if (!score.ok) {
-        this.fail(problemText(score.problem));
+        this.fail(problemWords(score.problem));
         return;
       }
       const read = readScore(score.value);

@@ -1,7 +1,7 @@
 /**
  * Where and how something is played, in words.
  */
-import type { Neck, Style } from '@stillroot/core';
+import type { Caution, Neck, Reason, Style } from '@stillroot/core';
 import { openStringNames } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { fretCountWords, fretWords, onStrings, scaleLengthWords } from '../words/choices.ts';
@@ -9,8 +9,8 @@ import { CHOOSER, FIGURES, STYLE_NAMES } from '../words/interface.ts';
 import { instrumentName } from '../words/names.ts';
 import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
+import { cautionWords, reasonWords } from '../words/reasons.ts';
 import { signs } from '../words/signs.ts';
-import { inEnglish } from './english.ts';
 
 /** The neck that is drawn: `Six-string guitar, Drop D (D2 A2 D3 G3 B3 E4), capo at fret 2`. */
 export function neckWords(neck: Neck): string {
@@ -43,10 +43,16 @@ export function signedPitch(name: string): string {
 }
 
 /** Why something cannot be played. */
-export function howToPlay(reason: string | undefined): string {
+export function howToPlay(reason: Reason | undefined): string {
   return reason === undefined
     ? ''
-    : `<p class="reason">${FIGURES.cannot} ${inEnglish(escapeXml(signs(reason)))}.</p>`;
+    : `<p class="reason">${FIGURES.cannot} ${escapeXml(reasonWords(reason))}.</p>`;
+}
+
+/** What to take care of. */
+export function careful(cautions: readonly Caution[]): string {
+  const words = cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`);
+  return `<div class="cautions">${words.join('')}</div>`;
 }
 
 /** The nearest thing that can be played, as a link that chooses it. */

@@ -17,16 +17,16 @@ import type { Against } from '../islands/choices.ts';
 import { COSTS } from '../words/choices.ts';
 import { moveNotes, moveWords } from '../words/degrees.ts';
 import { FIGURES } from '../words/interface.ts';
-import { areaWords, cautionWords, neckInWords } from '../words/necks.ts';
+import { areaWords, neckInWords } from '../words/necks.ts';
 import { PLAY } from '../words/play.ts';
+import { reasonWords } from '../words/reasons.ts';
 import { modeAt } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
-import { inEnglish } from './english.ts';
 import { glyph } from './glyph.ts';
 import { keyHtml } from './key.ts';
 import { type NameOf, scaleLink, scaleName } from './names.ts';
 import { neckFigure } from './neck-figure.ts';
-import { howToPlay, nearest, neckWords } from './playing.ts';
+import { careful, howToPlay, nearest, neckWords } from './playing.ts';
 
 /** A round and how it is to be shown. */
 export interface RoundView {
@@ -51,11 +51,10 @@ export function roundHtml(view: RoundView): string {
   const reachMm = Math.max(0, ...round.modes.map(({ fingering }) => fingering?.reachMm ?? 0));
   const place = round.area ? `${areaWords(round.area)}; ${FIGURES.opens} ${Math.round(reachMm)} mm` : '';
   const where = [`<b>${escapeXml(neckWords(neck))}</b>`, place].filter((part) => part !== '').join('. ');
-  const cautions = round.cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`).join('');
   return (
     `<p class="where">${where}.</p>${howToPlay(round.reason)}${nearest(round.alternative)}` +
     `<ol class="round">${round.modes.map((_, at) => turn(view, at)).join('')}</ol>` +
-    `<div class="round-foot">${keyHtml()}<div class="cautions">${cautions}</div></div>`
+    `<div class="round-foot">${keyHtml()}${careful(round.cautions)}</div>`
   );
 }
 
@@ -85,7 +84,7 @@ function picture(view: RoundView, at: number): string {
   const { round, neck, nameOf, labels, leftHanded } = view;
   const { scale, fingering, reason } = round.modes[at] as RoundMode;
   if (!fingering || !round.area)
-    return reason ? `<p class="reason">${FIGURES.leftOut} ${inEnglish(escapeXml(signs(reason)))}.</p>` : '';
+    return reason ? `<p class="reason">${FIGURES.leftOut} ${escapeXml(reasonWords(reason))}.</p>` : '';
   const before = comparedWith(view, at);
   const title = `${scaleName(scale.root, nameOf(scale.mode).name)}, ${areaWords(round.area)}`;
   const drawing = drawFingering(neck, scale, fingering, title, {

@@ -22,11 +22,11 @@ import {
   shiftWords,
 } from '../words/choices.ts';
 import { FIGURES, STYLE_NAMES } from '../words/interface.ts';
-import { areaWords, cautionWords, neckInWords } from '../words/necks.ts';
+import { areaWords, neckInWords } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
 import { neckFigure } from './neck-figure.ts';
-import { howToPlay, nearest, neckWords, signedPitch } from './playing.ts';
+import { careful, howToPlay, nearest, neckWords, signedPitch } from './playing.ts';
 
 /** A scale on a neck and how it is to be shown. */
 export interface ScaleView {
@@ -86,11 +86,6 @@ function fingeringHtml(view: ScaleView, answer: FingeringAnswer): string {
     `${heading}${higher}<div class="fingering">${placeHtml(view, shown, 'place')}<div><p class="where">${handWords(shown)}.</p>` +
     `${stepsHtml(view.at, fingerings.length)}${fingerTable(view.neck, shown)}</div></div>${careful(cautions)}`
   );
-}
-
-function careful(cautions: readonly string[]): string {
-  const words = cautions.map((caution) => `<p>${escapeXml(cautionWords(caution))}</p>`);
-  return `<div class="cautions">${words.join('')}</div>`;
 }
 
 /** A fingering drawn in its area. */

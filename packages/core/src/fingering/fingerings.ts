@@ -6,9 +6,10 @@ import type { Neck } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import type { AreaShift } from './across-neck.ts';
 import type { OpenStrings } from './area.ts';
-import { cautionsFor } from './cautions.ts';
+import { type Caution, cautionsFor } from './cautions.ts';
 import type { Fingering, Style } from './fingering.ts';
 import { DEFAULT_REACH_MM } from './hand.ts';
+import type { Reason } from './reason.ts';
 import { type Asked, findIn } from './styles.ts';
 import type { BeyondReach } from './three-per-string.ts';
 
@@ -31,12 +32,12 @@ export interface FingeringAnswer {
   /** Across the neck: how the hand gets from each area to the next. */
   readonly shifts?: readonly AreaShift[];
   /** Why there are none; absent where there are. */
-  readonly reason?: string;
+  readonly reason?: Reason;
   /** Strings on which the hand would have to open wider than it can, where that is why. */
   readonly beyondReach?: readonly BeyondReach[];
   /** The nearest thing that can be played, where there are none. */
   readonly alternative?: { readonly style: Style; readonly fingering: Fingering };
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
 }
 
 /** The fingerings of a scale on a neck. */
@@ -55,11 +56,12 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
     return { style, fingerings, ...(shifts && { shifts }), cautions };
   }
   const missing = missingNotes(neck, scale);
+  const why = missing ?? reason;
   const alternative = missing ? undefined : nearestPlayable(style, neck, scale, asked);
   return {
     style,
     fingerings,
-    reason: missing ?? reason ?? 'no fingering was found',
+    ...(why && { reason: why }),
     ...(beyondReach && { beyondReach }),
     ...(alternative && { alternative }),
     cautions: cautionsFor(alternative?.fingering.reachMm, asked.reachMm),
@@ -67,11 +69,9 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
 }
 
 /** Says which notes of a scale a neck does not have, or undefined where it has them all. */
-export function missingNotes(neck: Neck, scale: Scale): string | undefined {
-  const missing = scale.notes.filter((_, at) => !neck.pitchClasses.has(pitchClassesOf(scale)[at] as number));
-  return missing.length > 0
-    ? `in this tuning the frets of this instrument do not have ${missing.join(', ')}`
-    : undefined;
+export function missingNotes(neck: Neck, scale: Scale): Reason | undefined {
+  const notes = scale.notes.filter((_, at) => !neck.pitchClasses.has(pitchClassesOf(scale)[at] as number));
+  return notes.length > 0 ? { kind: 'notes-missing', notes } : undefined;
 }
 
 /** In position from the asked fret, then the same style as near to it as can be, then position, then one string. */

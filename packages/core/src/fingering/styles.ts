@@ -10,6 +10,7 @@ import { describeSolution, type Fingering, type Style } from './fingering.ts';
 import { type AreaSearch, findSharedAreas } from './in-position.ts';
 import { alongString } from './one-string.ts';
 import { keepBest } from './ranking.ts';
+import type { Reason } from './reason.ts';
 import {
   type BeyondReach,
   startingSlots,
@@ -33,7 +34,8 @@ export interface Asked {
 export interface Found {
   readonly fingerings: readonly Fingering[];
   readonly shifts?: readonly AreaShift[];
-  readonly reason?: string;
+  /** Of no account where there are fingerings. */
+  readonly reason?: Reason;
   readonly beyondReach?: readonly BeyondReach[];
 }
 
@@ -47,9 +49,9 @@ export function findIn(style: Style, neck: Neck, scale: Scale, asked: Asked): Fo
     case 'one-string':
       return oneString(neck, scale, asked);
     case 'two-octaves':
-      return upTheNeck(neck, scale, asked, twoOctaves, 'there are no two octaves from root to root');
+      return upTheNeck(neck, scale, asked, twoOctaves, 'no-two-octaves');
     case 'whole-range':
-      return upTheNeck(neck, scale, asked, wholeRange, 'there is no whole octave');
+      return upTheNeck(neck, scale, asked, wholeRange, 'no-whole-octave');
     case 'across-the-neck':
       return across(neck, scale, asked);
   }
@@ -68,8 +70,7 @@ function inPosition(neck: Neck, scale: Scale, asked: Asked): Found {
   };
   const areas = findSharedAreas(neck, [scale], search);
   const fingerings = areas.flatMap((area) => area.fingerings);
-  const where = fret === undefined ? 'anywhere on this neck' : `in an area that begins at fret ${fret}`;
-  return { fingerings, reason: `there is no octave from root to root ${where}` };
+  return { fingerings, reason: { kind: 'no-octave', ...(fret !== undefined && { fret }) } };
 }
 
 function threePerString(neck: Neck, scale: Scale, { reachMm, fret, limit, openStrings }: Asked): Found {
@@ -91,18 +92,16 @@ function threePerString(neck: Neck, scale: Scale, { reachMm, fret, limit, openSt
   const tooWide = tried.find((one) => one.kind === 'too-wide');
   return {
     fingerings: playable.slice(0, limit).map(({ fingering }) => fingering),
-    reason: tooWide
-      ? whyTooWide(tooWide.beyondReach, reachMm)
-      : 'three to a string runs off the neck from there',
+    reason: tooWide ? whyTooWide(tooWide.beyondReach, reachMm) : { kind: 'off-the-neck' },
     ...(tooWide && { beyondReach: tooWide.beyondReach }),
   };
 }
 
-function whyTooWide(beyondReach: readonly BeyondReach[], reachMm: number): string {
+function whyTooWide(beyondReach: readonly BeyondReach[], reachMm: number): Reason {
   const [{ string, frets, spanMm }] = beyondReach as readonly [BeyondReach];
   return spanMm > reachMm
-    ? `string ${string} asks the hand to cover frets ${frets.join(', ')} at once, ${spanMm} mm; the reach is ${reachMm} mm`
-    : `string ${string} asks for a finger of its own on each of frets ${frets.join(', ')}, which no hand of this reach has`;
+    ? { kind: 'too-wide', string, frets, spanMm, reachMm }
+    : { kind: 'too-many-fingers', string, frets };
 }
 
 function oneString(neck: Neck, scale: Scale, { reachMm, fret, limit, openStrings }: Asked): Found {
@@ -114,7 +113,7 @@ function oneString(neck: Neck, scale: Scale, { reachMm, fret, limit, openStrings
   }
   return {
     fingerings: best.map((solution) => describeSolution(neck, scale, solution)),
-    reason: 'no string has a whole octave of it from root to root',
+    reason: { kind: 'no-octave-on-a-string' },
   };
 }
 
@@ -123,24 +122,17 @@ function upTheNeck(
   scale: Scale,
   { reachMm, fret, limit, openStrings }: Asked,
   style: typeof twoOctaves | typeof wholeRange,
-  lacking: string,
+  lacking: 'no-two-octaves' | 'no-whole-octave',
 ): Found {
   const fromSlot = fret === undefined ? openSlot(neck) : slotAtOrAbove(neck, fret);
   const solutions = style(neck, scale, { reachMm, fromSlot, openStrings, limit });
-  const where = fret === undefined ? 'on this neck' : `from fret ${fret} upwards`;
   return {
     fingerings: solutions.map((solution) => describeSolution(neck, scale, solution, openStrings)),
-    reason: `${lacking} ${where}`,
+    reason: { kind: lacking, ...(fret !== undefined && { fret }) },
   };
 }
 
 function across(neck: Neck, scale: Scale, { reachMm, openStrings }: Asked): Found {
   const chain = acrossNeck(neck, scale, { reachMm, openStrings });
-  return (
-    chain ?? {
-      fingerings: [],
-      reason:
-        'some frets lie in no area that holds all notes of the scale between its lowest and its highest',
-    }
-  );
+  return chain ?? { fingerings: [], reason: { kind: 'gap-in-chain' } };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
 import { describeSolution, type FingeredNote } from './fingering.ts';
+import { reasonInWords } from './reason.ts';
 import { startingSlots, threePerStringFrom, threePerStringObstacle } from './three-per-string.ts';
 
 const { guitar, bass, sevenString, banjo, mandolin } = INSTRUMENTS;
@@ -132,6 +133,7 @@ describe('three to a string is refused', () => {
     ['but not in fifths', neckOf(mandolin), undefined],
     ['but not in fourths', neckOf(bass), undefined],
   ])('%s', (_what, neck, obstacle) => {
-    expect(threePerStringObstacle(neck)).toBe(obstacle);
+    const reason = threePerStringObstacle(neck);
+    expect(reason && reasonInWords(reason)).toBe(obstacle);
   });
 });

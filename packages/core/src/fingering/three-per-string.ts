@@ -7,6 +7,7 @@ import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { pitchClassOf } from '../pitch/letter.ts';
 import { midiOfStep } from './area.ts';
 import { type HandPosition, spanMm, widestHands } from './hand.ts';
+import type { Reason } from './reason.ts';
 import { solve } from './solve.ts';
 import { solveStaying } from './stay.ts';
 import type { LineNote, Option, Solution } from './touch.ts';
@@ -37,14 +38,12 @@ export interface ThreePerStringSearch {
 }
 
 /** Why a neck's tuning does not lend itself to three to a string, or undefined where it does. */
-export function threePerStringObstacle(neck: Neck): string | undefined {
-  if (neck.strings.length < 2) return 'three to a string needs at least two strings';
+export function threePerStringObstacle(neck: Neck): Reason | undefined {
+  if (neck.strings.length < 2) return { kind: 'one-string' };
   const climbs = neck.strings.every(
     (string, at) => at === 0 || string.openMidi < (neck.strings[at - 1] as NeckString).openMidi,
   );
-  return climbs
-    ? undefined
-    : 'three to a string needs open strings that rise from one to the next, and these do not (the tuning is re-entrant or has two strings alike)';
+  return climbs ? undefined : { kind: 'strings-do-not-rise' };
 }
 
 /** The slots of the lowest-sounding string that hold the scale's root; with `fromSlot`, the first scale note at or above it. */

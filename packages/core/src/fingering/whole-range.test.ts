@@ -3,6 +3,7 @@ import { INSTRUMENTS, neckOf, STEPS, scaleOf } from '../given.ts';
 import type { Neck } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import { fingeringsOf } from './fingerings.ts';
+import { reasonInWords } from './reason.ts';
 
 const { guitar, bass, banjo, dulcimer, mandolin } = INSTRUMENTS;
 const gMajor = scaleOf('G', STEPS.ionian);
@@ -53,7 +54,9 @@ describe('two octaves', () => {
   test('are refused, with something shorter in their place, where a neck does not have them', () => {
     const short = neckOf(guitar, { frets: 5 }, 'G3-C4-E4-A4');
     const answer = fingeringsOf(short, gMajor, { style: 'two-octaves' });
-    expect(answer.reason).toBe('there are no two octaves from root to root on this neck');
+    expect(answer.reason && reasonInWords(answer.reason)).toBe(
+      'there are no two octaves from root to root on this neck',
+    );
     expect(answer.alternative?.style).toBe('position');
   });
 });

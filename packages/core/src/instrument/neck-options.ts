@@ -39,11 +39,7 @@ export function stringLengthsMm(
     return problem ?? succeed(Array.from({ length: count }, () => scaleLengthMm ?? ownMm));
   }
   if (scaleLengthMm !== undefined) {
-    return fail(
-      'scaleLengthMm',
-      shown(scaleLengthMm),
-      'one length or the lengths of the outer strings, not both',
-    );
+    return fail('scaleLengthMm', shown(scaleLengthMm), { kind: 'one-length' });
   }
   const { bass, treble } = scaleLengthsMm;
   const problem = checkLength('scaleLengthsMm.bass', bass) ?? checkLength('scaleLengthsMm.treble', treble);
@@ -60,7 +56,7 @@ export function stringLengthsMm(
 export function coveredStrings(count: number, asked: NeckOptions['capoStrings']): Result<readonly number[]> {
   const all = Array.from({ length: count }, (_, at) => at + 1);
   if (asked === undefined) return succeed(all);
-  const expected = `strings of this neck by number, 1 to ${count}`;
+  const expected = { kind: 'string-numbers', count } as const;
   if (!Array.isArray(asked)) return fail('capoStrings', shown(asked), expected);
   const unknown = asked.findIndex((string) => !all.includes(string));
   if (unknown >= 0) return fail(`capoStrings[${unknown}]`, shown(asked[unknown]), expected);
@@ -76,5 +72,5 @@ export function shown(value: unknown): string {
 function checkLength(field: string, lengthMm: number): Result<never> | undefined {
   const { from, to } = SCALE_LENGTH_RANGE_MM;
   if (Number.isFinite(lengthMm) && lengthMm >= from && lengthMm <= to) return undefined;
-  return fail(field, shown(lengthMm), `a length in millimetres from ${from} to ${to}`);
+  return fail(field, shown(lengthMm), { kind: 'length-mm', from, to });
 }

@@ -101,15 +101,10 @@ export function buildNeck(instrument: Instrument, tuning: Tuning, options: NeckO
     (number) => capoSlot.value > 0 && strings[number - 1]?.startSlot === capoSlot.value,
   );
   if (capoSlot.value > 0 && capoStrings.length === 0) {
-    return fail(
-      'capoStrings',
-      covered.value.join(','),
-      `at least one string that reaches below fret ${capoFret}`,
-    );
+    return fail('capoStrings', covered.value.join(','), { kind: 'string-below-capo', fret: capoFret });
   }
   if (Math.max(...strings.flatMap(({ midiBySlot }) => midiBySlot)) > HIGHEST_MIDI) {
-    const expected = `open strings whose last fret sounds no higher than ${formatMidi(HIGHEST_MIDI)}`;
-    return fail('tuning', tuning.name, expected);
+    return fail('tuning', tuning.name, { kind: 'sounding-to', highest: formatMidi(HIGHEST_MIDI) });
   }
   return succeed({
     instrument,
@@ -155,13 +150,12 @@ function buildSlots(
   scaleLengthMm: number,
 ): Result<readonly FretSlot[]> {
   if (!Number.isInteger(frets) || frets < fewest || frets > MOST_FRETS) {
-    return fail('frets', shown(frets), `a whole number of frets from ${fewest} to ${MOST_FRETS}`);
+    return fail('frets', shown(frets), { kind: 'fret-count', from: fewest, to: MOST_FRETS });
   }
   const all = partialFrets ?? Array.from({ length: frets }, (_, at) => ({ fret: at + 1, semitones: at + 1 }));
   const there = all.filter(({ fret }) => fret <= frets);
   if (there.length === 0) {
-    const first = partialFrets?.[0]?.fret;
-    return fail('frets', shown(frets), `enough for the first fret of this neck, which is number ${first}`);
+    return fail('frets', shown(frets), { kind: 'first-fret', fret: all[0]?.fret ?? 1 });
   }
   return succeed(
     [{ fret: 0, semitones: 0 }, ...there].map(({ fret, semitones }) => {
@@ -174,5 +168,5 @@ function findCapo(slots: readonly FretSlot[], capoFret: number): Result<number> 
   const slot = slots.findIndex(({ fret }) => fret === capoFret);
   if (slot >= 0 && slot < slots.length - 1) return succeed(slot);
   const highest = (slots.at(-2) as FretSlot).fret;
-  return fail('capo', shown(capoFret), `a fret of this neck from 0 (none) to ${highest}`);
+  return fail('capo', shown(capoFret), { kind: 'capo-fret', highest });
 }

@@ -31,8 +31,6 @@ export interface ReadTuningOptions {
   readonly field?: string;
 }
 
-const WAYS = "scientific (E2-A2-D3-G3-B3-E4), Helmholtz (E A d g b e') or letters (E A D G B E or EADGBE)";
-
 /**
  * Reads 1 to 14 open strings, low to high, parted by hyphens, commas or spaces; strings of a course are joined
  * by slashes.
@@ -71,22 +69,17 @@ function readLetters(
 ): Result<TuningReading> {
   const letters = eachString(words, field, parseNote);
   // A single word that is no note may have been meant as many strings, or as anything.
-  if (!letters.ok)
-    return words.length > 1 ? letters : fail(field, text, `open strings, low to high, in ${WAYS}`);
+  if (!letters.ok) return words.length > 1 ? letters : fail(field, text, { kind: 'open-strings' });
   const courses = octavesFor(letters.value, instrument);
   if (courses) return succeed({ tuning: tuningOf(courses), notation: 'letters', guessed: true });
-  return fail(field, text, 'strings that each lie above the one before and end by G9, or octaves (E2-A2-D3)');
+  return fail(field, text, { kind: 'rising-strings' });
 }
 
 /** A pitch in scientific notation. A word that is one in Helmholtz notation shows that the two were mixed. */
 function parseNumbered(word: string, field: string): Result<Pitch> {
   const pitch = parsePitch(word, field);
   if (pitch.ok || !parseHelmholtz(word).ok) return pitch;
-  return fail(
-    field,
-    word,
-    'an octave number as at other strings here, such as E2: one notation for all strings',
-  );
+  return fail(field, word, { kind: 'one-notation' });
 }
 
 /** Reads each string of each course. */

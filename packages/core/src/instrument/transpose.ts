@@ -22,11 +22,13 @@ export function transposeTuning(tuning: Tuning, semitones: number, field = 'tran
   const midis = pitches.map(({ midi }) => midi);
   const [down, up] = [Math.min(...midis), HIGHEST_MIDI - Math.max(...midis)];
   if (!Number.isInteger(semitones) || semitones < -down || semitones > up) {
-    return fail(
-      field,
-      String(semitones),
-      `a whole number of semitones from ${-down} to ${up}, so that ${tuning.name} stays within MIDI notes 0 to ${HIGHEST_MIDI}`,
-    );
+    return fail(field, String(semitones), {
+      kind: 'semitones',
+      from: -down,
+      to: up,
+      tuning: tuning.name,
+      highestMidi: HIGHEST_MIDI,
+    });
   }
   const moves = intervalsOf(semitones).map((letters) => (pitch: Pitch) => moveBy(pitch, letters, semitones));
   const [plainest] = moves

@@ -83,9 +83,5 @@ export function splitStrings(text: string): readonly string[] {
 /** A problem where there are too few strings or too many. */
 export function checkStringCount(count: number, text: string, field: string): Result<never> | undefined {
   if (count >= 1 && count <= MOST_STRINGS) return undefined;
-  return fail(
-    field,
-    text,
-    `1 to ${MOST_STRINGS} open strings, low to high, such as E2-A2-D3-G3-B3-E4; this has ${count}`,
-  );
+  return fail(field, text, { kind: 'string-count', most: MOST_STRINGS, given: count });
 }

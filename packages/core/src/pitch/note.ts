@@ -51,7 +51,7 @@ export function pitchClassOfNote(note: NoteName): number {
  */
 export function parseNote(text: string, field = 'note'): Result<NoteName> {
   const match = /^([A-Ga-g])(b{0,3}|#{0,3}|s{0,3}|x)$/.exec(toAscii(text.trim()));
-  if (!match) return fail(field, text, 'a letter from A to G, then b or # (or s for #), such as A, Bb, F#');
+  if (!match) return fail(field, text, { kind: 'note' });
   const letterIndex = LETTERS.indexOf((match[1] as string).toUpperCase() as (typeof LETTERS)[number]);
   const accidental = match[2] as string;
   const size = accidental === 'x' ? 2 : accidental.length;

@@ -45,11 +45,7 @@ export function parseHelmholtz(text: string, field = 'pitch'): Result<Pitch> {
   const note = found && parseNote(found.note, field);
   const pitch = note?.ok && found ? pitchOf(note.value, found.octave) : undefined;
   if (pitch) return succeed(pitch);
-  return fail(
-    field,
-    text,
-    "a note in Helmholtz notation, such as E, (which is E1), E (E2), e (E3) or e' (E4)",
-  );
+  return fail(field, text, { kind: 'helmholtz-pitch' });
 }
 
 /**

@@ -30,7 +30,7 @@ export function parsePitch(text: string, field = 'pitch'): Result<Pitch> {
   const note = match ? parseNote(match[1] as string, field) : undefined;
   const pitch = match && note?.ok ? pitchOf(note.value, Number(match[2])) : undefined;
   if (pitch) return succeed(pitch);
-  return fail(field, text, 'a note and its octave (middle C is C4), such as E2, F#1 or Bb3');
+  return fail(field, text, { kind: 'pitch' });
 }
 
 /** A note in a scientific octave; undefined where MIDI has no number for it, or the octave no name here. */

@@ -64,9 +64,5 @@ export function parseRoot(text: string, field = 'root'): Result<Root> {
   if (note.ok && Math.abs(note.value.alteration) <= 1) {
     return succeed(ROOTS[note.value.letterIndex * 3 + note.value.alteration + 1] as Root);
   }
-  return fail(
-    field,
-    text,
-    'one of the 21 roots: a letter from A to G, alone or with one b or # (F# may be written Fs)',
-  );
+  return fail(field, text, { kind: 'root' });
 }

@@ -87,7 +87,7 @@ export function checkPlayOptions(options: PlayOptions): Result<PlayPlan> {
 }
 
 function outside(field: string, value: string, choices: readonly string[]): Result<never> | undefined {
-  return choices.includes(value) ? undefined : fail(field, value, `one of ${choices.join(', ')}`);
+  return choices.includes(value) ? undefined : fail(field, value, { kind: 'one-of', choices });
 }
 
 function notWhole(
@@ -96,7 +96,7 @@ function notWhole(
   { from, to }: { readonly from: number; readonly to: number },
 ): Result<never> | undefined {
   if (Number.isInteger(value) && value >= from && value <= to) return undefined;
-  return fail(field, String(value), `a whole number from ${from} to ${to}`);
+  return fail(field, String(value), { kind: 'whole-number', from, to });
 }
 
 function notChords(degrees: readonly number[] | undefined): Result<never> | undefined {
@@ -105,5 +105,5 @@ function notChords(degrees: readonly number[] | undefined): Result<never> | unde
   if (isCount && degrees.every((degree) => Number.isInteger(degree) && degree >= 1 && degree <= 7)) {
     return undefined;
   }
-  return fail('vamp', degrees.join(','), `1 to ${MOST_VAMP_CHORDS} degrees from 1 to 7, such as 1,4`);
+  return fail('vamp', degrees.join(','), { kind: 'vamp', most: MOST_VAMP_CHORDS });
 }

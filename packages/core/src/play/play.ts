@@ -38,7 +38,10 @@ export function playRound(
     fingering ? [{ modeIndex, scale, fingering }] : [],
   );
   if (parts.length === 0) {
-    return fail('round', round.root.name, `a round that can be played: ${round.reason ?? 'this one cannot'}`);
+    return fail('round', round.root.name, {
+      kind: 'playable-round',
+      reason: round.reason ?? { kind: 'no-shared-area' },
+    });
   }
   return playParts(parts, options, nameScale);
 }
@@ -68,7 +71,7 @@ interface Layout extends Part {
 
 function playParts(parts: readonly Part[], options: PlayOptions, nameScale: NameScale): Result<Piece> {
   if (parts.some(({ fingering }) => fingering.notes.length === 0)) {
-    return fail('fingering', 'no notes', 'a fingering of at least one note');
+    return fail('fingering', 'no notes', { kind: 'notes' });
   }
   const checked = checkPlayOptions(options);
   if (!checked.ok) return checked;
@@ -136,7 +139,13 @@ function refuseLength(
   }
   const barCount = ticks / timing.ticksPerBar;
   if (notes <= MOST_NOTES && barCount <= MOST_BARS) return undefined;
-  const expected = `a piece of at most ${MOST_NOTES} notes and ${MOST_BARS} bars; this has ${notes} notes and ${barCount} bars`;
+  const expected = {
+    kind: 'piece-length',
+    mostNotes: MOST_NOTES,
+    mostBars: MOST_BARS,
+    notes,
+    bars: barCount,
+  } as const;
   if (bars !== undefined && bars >= repeats) return fail('bars', String(bars), expected);
   return repeats > 1 ? fail('repeats', String(repeats), expected) : fail('value', noteValue, expected);
 }

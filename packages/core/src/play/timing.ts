@@ -33,13 +33,13 @@ export const TEMPO_RANGE_BPM = { from: 20, to: 400 } as const;
 /** The fewest and the most beats of a bar. */
 export const BEATS_RANGE = { from: 2, to: 12 } as const;
 
-const EXPECTED_METER = `${BEATS_RANGE.from} to ${BEATS_RANGE.to} beats over ${BEAT_UNITS.join(', ')}, such as 4/4 or 7/8`;
+const EXPECTED_METER = { kind: 'meter', ...BEATS_RANGE, units: BEAT_UNITS } as const;
 
 /** The timing of a tempo and a time signature, or what is wrong with them. */
 export function timingOf(tempoBpm: number, meter: Meter): Result<Timing> {
   const { from, to } = TEMPO_RANGE_BPM;
   if (!(tempoBpm >= from && tempoBpm <= to)) {
-    return fail('tempo', String(tempoBpm), `a number from ${from} to ${to}: beats a minute`);
+    return fail('tempo', String(tempoBpm), { kind: 'tempo', from, to });
   }
   const { beats, unit } = meter;
   const areBeats = Number.isInteger(beats) && beats >= BEATS_RANGE.from && beats <= BEATS_RANGE.to;

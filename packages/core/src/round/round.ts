@@ -2,10 +2,11 @@
  * The round: all seven modes of a family, from one root, in one area of the neck.
  */
 import type { OpenStrings } from '../fingering/area.ts';
-import { cautionsFor } from '../fingering/cautions.ts';
+import { type Caution, cautionsFor } from '../fingering/cautions.ts';
 import type { Fingering, FretRange, Style } from '../fingering/fingering.ts';
 import { fingeringsOf, missingNotes } from '../fingering/fingerings.ts';
 import { DEFAULT_REACH_MM } from '../fingering/hand.ts';
+import type { Reason } from '../fingering/reason.ts';
 import type { Neck } from '../instrument/neck.ts';
 import { type MovedDegree, movedDegrees } from '../mode/base.ts';
 import { type Scale, spell } from '../mode/spelling.ts';
@@ -33,7 +34,7 @@ export interface RoundMode {
   /** Absent where this mode cannot be played in the round. */
   readonly fingering?: Fingering;
   /** Why this one mode is left out of a round that the others can play. */
-  readonly reason?: string;
+  readonly reason?: Reason;
 }
 
 /** Seven modes on one root, in one area. */
@@ -45,10 +46,10 @@ export interface Round {
   readonly area?: FretRange;
   readonly modes: readonly RoundMode[];
   /** Why it cannot be played; absent where it can. */
-  readonly reason?: string;
+  readonly reason?: Reason;
   /** The nearest round that can be played, where this one cannot. */
   readonly alternative?: { readonly style: Style; readonly fret: number };
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -85,7 +86,7 @@ export function roundOf(neck: Neck, head: Mode, root: Root, options: RoundOption
   if (together) {
     const cautions = cautionsFor(Math.max(...together.map((fingering) => fingering.reachMm)), reachMm);
     const isWhole = present.length === scales.length;
-    const reason = `only ${present.length} of the seven can be played: the others need notes that this neck does not have`;
+    const reason: Reason = { kind: 'modes-left-out', playable: present.length };
     return { ...named, area: areaOf(together), ...(!isWhole && { reason }), cautions };
   }
   const alternative = nearestRound(neck, present, how);
@@ -97,9 +98,9 @@ export function roundOf(neck: Neck, head: Mode, root: Root, options: RoundOption
   };
 }
 
-function whyNot(neck: Neck, scales: readonly Scale[], how: Together): string {
+function whyNot(neck: Neck, scales: readonly Scale[], how: Together): Reason {
   if (how.style === 'across-the-neck') {
-    return 'across the neck is a chain of areas for one scale, and a round stays in one area';
+    return { kind: 'chain-is-for-one-scale' };
   }
   const { style, reachMm, openStrings, fret } = how;
   for (const scale of scales) {
@@ -107,7 +108,7 @@ function whyNot(neck: Neck, scales: readonly Scale[], how: Together): string {
     const { reason } = fingeringsOf(neck, scale, options);
     if (reason) return reason;
   }
-  return 'no one area of this neck holds all seven modes from this root';
+  return { kind: 'no-shared-area' };
 }
 
 /** The same style anywhere, then in position anywhere, then along one string. */

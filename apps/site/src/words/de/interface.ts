@@ -75,7 +75,6 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   failed:
     'Die anderen Instrumente konnten nicht geladen werden. Die Seite selbst ist vollständig; versuche es später noch einmal.',
   capoShort: 'Kapodaster am Bund',
-  expected: 'Erwartet',
   notInstrument: 'eines der Instrumente aus der Liste',
   notMode:
     'der Name eines Modus wie Phrygisch dominant, ein Platz wie 4. Modus von harmonischem Moll, eine Formel, oder sieben Schritte',

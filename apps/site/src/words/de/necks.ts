@@ -34,15 +34,3 @@ export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, 
   });
   return `${neck.strings.length} Saiten, von der am höchsten klingenden Seite gezählt. ${notes.join('; ')}.`;
 };
-
-const WIDE = /^The hand opens (\d+) mm here.* reaches (\d+) mm\./;
-
-/** A caution of core's in German; one that is not known stays as it is. */
-export const cautionWords: typeof English.cautionWords = (caution) => {
-  const [, opening, reach] = WIDE.exec(caution) ?? [];
-  if (opening !== undefined)
-    return `Die Hand öffnet sich hier auf ${opening} mm; das ist weit für eine Hand, die ${reach} mm reicht. Beginne höher auf dem Griffbrett, nimm einen Kapodaster oder lass die Hand wandern, und halte oder wiederhole die Dehnung nicht lange; eine Lehrkraft kann zeigen, was deiner Hand entspricht.`;
-  if (caution.startsWith('General information only'))
-    return 'Nur allgemeine Hinweise: Wärme dich auf, steigere Dauer und Tempo schrittweise und mache oft Pausen. Höre auf, wenn Schmerzen, Taubheit oder Kribbeln auftreten, und suche ärztlichen Rat; in Fragen der Technik hilft eine ausgebildete Lehrkraft.';
-  return caution;
-};

@@ -75,7 +75,6 @@ export const CHOOSER = {
   roundSummary: 'Choose family, root, instrument, tuning and more',
   failed: 'The other instruments could not be fetched. The page itself is complete; try again later.',
   capoShort: 'capo at fret',
-  expected: 'Expected',
   notInstrument: 'one of the instruments in the list',
   notMode:
     'the name of a mode such as Phrygian dominant, a place such as 4th mode of harmonic minor, a formula, or seven steps',

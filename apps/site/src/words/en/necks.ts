@@ -18,8 +18,3 @@ export function styleFrom(style: string, fret: number): string {
 export function neckInWords(drawing: NeckDrawing, _scale: Scale, _fingering?: Fingering): string {
   return drawing.description;
 }
-
-/** A caution that goes with a fingering, as core writes it. */
-export function cautionWords(caution: string): string {
-  return caution;
-}

@@ -73,7 +73,6 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   roundSummary: 'Elegir familia, tónica, instrumento, afinación y más',
   failed: 'No se pudieron cargar los demás instrumentos. La página está completa; inténtalo más tarde.',
   capoShort: 'cejilla en el traste',
-  expected: 'Se espera',
   notInstrument: 'uno de los instrumentos de la lista',
   notMode:
     'el nombre de un modo como frigio dominante, un lugar como 4.º modo de la menor armónica, una fórmula, o siete pasos',

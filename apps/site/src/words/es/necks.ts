@@ -34,15 +34,3 @@ export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, 
   });
   return `${neck.strings.length} cuerdas, contadas desde el lado más agudo. ${notes.join('; ')}.`;
 };
-
-const WIDE = /^The hand opens (\d+) mm here.* reaches (\d+) mm\./;
-
-/** A caution of core's in Spanish; one that is not known stays as it is. */
-export const cautionWords: typeof English.cautionWords = (caution) => {
-  const [, opening, reach] = WIDE.exec(caution) ?? [];
-  if (opening !== undefined)
-    return `Aquí la mano se abre ${opening} mm, mucho para una mano que alcanza ${reach} mm. Empieza más arriba en el mástil, usa una cejilla o deja que la mano se desplace, y no mantengas ni repitas el estiramiento mucho tiempo; un profesor puede mostrarte qué conviene a tu mano.`;
-  if (caution.startsWith('General information only'))
-    return 'Solo información general: calienta, aumenta el tiempo y el tempo poco a poco y descansa a menudo. Para si sientes dolor, entumecimiento u hormigueo, y consulta a un médico; para la técnica, pregunta a un profesor cualificado.';
-  return caution;
-};

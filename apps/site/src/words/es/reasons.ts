@@ -1,0 +1,55 @@
+/**
+ * Por qué algo no se puede tocar, y con qué tener cuidado. Spanish.
+ */
+import type * as English from '../en/reasons.ts';
+import { signs } from '../signs.ts';
+
+/** Why something cannot be played, without a full stop, to be put after a colon. */
+export const reasonWords: typeof English.reasonWords = (reason) => {
+  switch (reason.kind) {
+    case 'notes-missing':
+      return `en esta afinación los trastes de este instrumento no tienen ${signs(reason.notes.join(', '))}`;
+    case 'no-octave':
+      return reason.fret === undefined
+        ? 'en ningún lugar de este mástil hay una octava de fundamental a fundamental'
+        : `en una zona que empiece en el traste ${reason.fret} no hay ninguna octava de fundamental a fundamental`;
+    case 'no-two-octaves':
+      return `${fromFret(reason.fret)} no hay dos octavas de fundamental a fundamental`;
+    case 'no-whole-octave':
+      return `${fromFret(reason.fret)} no hay ninguna octava entera`;
+    case 'no-octave-on-a-string':
+      return 'ninguna cuerda tiene una octava entera de fundamental a fundamental';
+    case 'one-string':
+      return 'tres notas por cuerda piden al menos dos cuerdas';
+    case 'strings-do-not-rise':
+      return 'tres notas por cuerda piden cuerdas al aire que suban de una a la siguiente, y estas no lo hacen (la afinación es reentrante o tiene dos cuerdas iguales)';
+    case 'off-the-neck':
+      return 'con tres notas por cuerda, desde ahí el mástil se acaba';
+    case 'too-wide':
+      return `en la cuerda ${reason.string} la mano tendría que abarcar a la vez los trastes ${reason.frets.join(', ')}, ${reason.spanMm} mm; alcanza ${reason.reachMm} mm`;
+    case 'too-many-fingers':
+      return `en la cuerda ${reason.string} cada uno de los trastes ${reason.frets.join(', ')} pide un dedo propio, y ninguna mano de este alcance tiene tantos`;
+    case 'gap-in-chain':
+      return 'algunos trastes no están en ninguna zona que contenga todas las notas de la escala entre la más grave y la más aguda';
+    case 'chain-is-for-one-scale':
+      return 'por el mástil, zona por zona, se va con una sola escala, y una ronda se queda en una zona';
+    case 'no-shared-area':
+      return 'ninguna zona de este mástil contiene los siete modos desde esta fundamental';
+    case 'modes-left-out':
+      return `solo se pueden tocar ${reason.playable} de los siete: los demás piden notas que este mástil no tiene`;
+  }
+};
+
+/** A caution in whole sentences. */
+export const cautionWords: typeof English.cautionWords = (caution) => {
+  switch (caution.kind) {
+    case 'wide-stretch':
+      return `Aquí la mano se abre ${caution.openingMm} mm, mucho para una mano que alcanza ${caution.reachMm} mm. Empieza más arriba en el mástil, usa una cejilla o deja que la mano se desplace, y no mantengas ni repitas el estiramiento mucho tiempo; un profesor puede mostrarte qué conviene a tu mano.`;
+    case 'practice':
+      return 'Solo información general: calienta, aumenta el tiempo y el tempo poco a poco y descansa a menudo. Para si sientes dolor, entumecimiento u hormigueo, y consulta a un médico; para la técnica, pregunta a un profesor cualificado.';
+  }
+};
+
+function fromFret(fret: number | undefined): string {
+  return fret === undefined ? 'en este mástil' : `desde el traste ${fret} hacia arriba`;
+}
