@@ -40,9 +40,9 @@ export function startServer(isPinned: boolean, env: NodeJS.ProcessEnv = {}): Pro
   });
 }
 
-/** Starts a bare server that answers everything as an address is answered now. */
-export function startBare(address: string, isPinned: boolean): Promise<Running> {
-  return start([...MEMORY, BARE, address], isPinned, {});
+/** Starts a bare server that answers everything as an address is answered now, perhaps after some reckoning. */
+export function startBare(address: string, isPinned: boolean, workMs = 0): Promise<Running> {
+  return start([...MEMORY, BARE, address, String(workMs)], isPinned, {});
 }
 
 async function start(args: readonly string[], isPinned: boolean, env: NodeJS.ProcessEnv): Promise<Running> {

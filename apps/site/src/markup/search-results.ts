@@ -1,12 +1,13 @@
 /**
  * What a search found, as lists of links.
  */
-import type { Root, Scale } from '@stillroot/core';
+import type { Scale } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { familyPath, instrumentPath, modePath, roundPath, scalePath } from '../facts/paths.ts';
 import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
 import type { StoredFamily } from '../search/search-file.ts';
 import { instrumentName, modeName } from '../words/names.ts';
+import { fromFret } from '../words/necks.ts';
 import { capitalised, counted } from '../words/numbers.ts';
 import { SEARCH } from '../words/search.ts';
 import { found as foundWords } from '../words/sentences.ts';
@@ -21,13 +22,17 @@ const MOST_OTHERS = 12;
 
 /** The lists in HTML, those of what was found only. */
 export function searchResultsHtml(result: SearchResult, index: SearchIndex): string {
-  const { asked, modes, families, instruments, on } = result;
+  const { asked, modes, families, instruments, on, fret } = result;
   const kind = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
-  const heading = on ? `${kind}, ${escapeXml(instrumentWords(on))}` : kind;
+  const heading = [
+    kind,
+    ...(on ? [escapeXml(instrumentWords(on))] : []),
+    ...(fret === undefined ? [] : [fromFret(fret)]),
+  ].join(', ');
   const tunings = list(SEARCH.instruments, instruments, MOST_OTHERS, instrumentItem);
   const lists = [
-    list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index, on)),
-    list(SEARCH.families, families, MOST_OTHERS, (family) => familyItem(family, asked.root, on)),
+    list(heading, modes, MOST_MODES, (hit) => modeItem(hit, index, result)),
+    list(SEARCH.families, families, MOST_OTHERS, (family) => familyItem(family, result)),
   ];
   // A few tunings with these very open strings would be lost after hundreds of scales.
   const all = asked.for === 'notes' ? [tunings, ...lists] : [...lists, tunings];
@@ -56,13 +61,9 @@ function list<T>(heading: string, hits: readonly T[], most: number, item: (hit: 
   return `<section><h2>${heading} <span class="note">${count}</span></h2><ul class="plain-list columns">${items.join('')}</ul></section>`;
 }
 
-function modeItem(
-  { mode, scale, alias, missing }: ModeHit,
-  { file }: SearchIndex,
-  on: InstrumentHit | undefined,
-): string {
+function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchIndex, where: Where): string {
   const [, slug = '', name = ''] = file.modes[mode.index] ?? [];
-  const path = (scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug)) + (on ? queryOf(on) : '');
+  const path = (scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug)) + queryOf(where);
   const title = scale ? scaleName(scale.root, name) : modeName(name);
   const other =
     alias && signs(alias) !== modeName(name)
@@ -78,8 +79,15 @@ function instrumentWords({ instrument: [id, [name = '']], tuning }: InstrumentHi
   return tuning ? `${instrument}, ${signs(tuning[1])}` : instrument;
 }
 
-function queryOf({ instrument: [id], tuning }: InstrumentHit): string {
-  return `?${new URLSearchParams({ instrument: id, ...(tuning && { tuning: tuning[0] }) })}`;
+/** The instrument and the fret that something is wanted on. */
+type Where = Pick<SearchResult, 'on' | 'fret'>;
+
+function queryOf({ on, fret }: Where): string {
+  const query = new URLSearchParams({
+    ...(on && { instrument: on.instrument[0], ...(on.tuning && { tuning: on.tuning[0] }) }),
+    ...(fret !== undefined && { fret: String(fret) }),
+  });
+  return query.size > 0 ? `?${query}` : '';
 }
 
 function notesOf({ readable }: Scale): string {
@@ -87,13 +95,9 @@ function notesOf({ readable }: Scale): string {
 }
 
 /** A family, and its round where a root was named. */
-function familyItem(
-  [, slug, name]: StoredFamily,
-  root: Root | undefined,
-  on: InstrumentHit | undefined,
-): string {
+function familyItem([, slug, name]: StoredFamily, { asked: { root }, ...where }: SearchResult): string {
   const round = root
-    ? `${link(roundPath(slug, pageRoot(root)) + (on ? queryOf(on) : ''), roundTitle(name, pageRoot(root)))}<br>`
+    ? `${link(roundPath(slug, pageRoot(root)) + queryOf(where), roundTitle(name, pageRoot(root)))}<br>`
     : '';
   return `${round}${link(familyPath(slug), capitalised(modeName(name)))}<br><span>${SEARCH.familyOf}</span>`;
 }

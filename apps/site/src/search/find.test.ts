@@ -3,6 +3,7 @@ import { CATALOGUE, findMode } from '@stillroot/catalog';
 import { EVERYDAY_ROOTS, pitchClassesOf, spell, UNIVERSE } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
 import { searchFile } from '../facts/search-index.ts';
+import { searchResultsHtml } from '../markup/search-results.ts';
 import { modeMeant, readyIndex, type SearchResult, search } from './find.ts';
 import { placedIn } from './placed.ts';
 
@@ -122,6 +123,28 @@ describe('by a place in a family', () => {
       expect(modes[0]?.scale?.notes.join(' ')).toBe('D E F G A Bb C#');
     },
   );
+
+  test.each([
+    ['E phrygian on bass from fret 7', 'bass-4', 7, 'E F G A B C D'],
+    ['bass E phrygian 7th fret', 'bass-4', 7, 'E F G A B C D'],
+    ['4th mode of A harmonic minor at fret 5', undefined, 5, 'D E F G# A B C'],
+    ['A dorian fret 0', undefined, 0, 'A B C D E F# G'],
+  ])('%s is found there', (text, instrument, fret, notes) => {
+    const result = search(text, index);
+    expect([result.on?.instrument[0], result.fret]).toEqual([instrument, fret]);
+    expect(result.modes[0]?.scale?.notes.join(' ')).toBe(notes);
+    const link = /href="([^"]+)"/.exec(searchResultsHtml(result, index))?.[1] ?? '';
+    const { searchParams } = new URL(link.replaceAll('&amp;', '&'), 'https://example.org');
+    expect([searchParams.get('instrument') ?? undefined, searchParams.get('fret')]).toEqual([
+      instrument,
+      String(fret),
+    ]);
+  });
+
+  test('a round on an instrument is found with its scale', () => {
+    const { families, on } = search('round of harmonic minor from A on bass', index);
+    expect([families[0]?.[1], on?.instrument[0]]).toEqual(['harmonic-minor', 'bass-4']);
+  });
 
   test('in German and Spanish, where the index has their names', () => {
     const withNames = readyIndex({

@@ -17,6 +17,7 @@ import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT, rootIn, withoutRoo
 import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
 import { placedIn } from './placed.ts';
 import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
+import { withoutFret } from './with-fret.ts';
 import { partings } from './with-instrument.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -52,6 +53,8 @@ export interface SearchResult {
   readonly instruments: readonly InstrumentHit[];
   /** The instrument that the modes are wanted on, where one was named beside them. */
   readonly on?: InstrumentHit;
+  /** The fret that they are wanted from, where one was named. */
+  readonly fret?: number;
 }
 
 /** What leads to the family of a round, in every language. */
@@ -88,13 +91,16 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
   return file.modes[mode.index]?.[0] ?? 0;
 }
 
-/**
- * Finds what a text asks for: a place in a family, else what is typed, or a scale and an instrument, or
- * with slips forgiven.
- */
+/** Finds what a text asks for, from a fret where it names one. */
 export function search(text: string, index: SearchIndex): SearchResult {
+  const { text: typed, fret } = withoutFret(text);
   // Rounds are found by their family.
-  const typed = text.replace(ROUND_OF, '');
+  const result = searchAnywhere(typed.replace(ROUND_OF, ''), index);
+  return fret === undefined ? result : { ...result, fret };
+}
+
+/** A place in a family, else what is typed, or a scale and an instrument, or with slips forgiven. */
+function searchAnywhere(typed: string, index: SearchIndex): SearchResult {
   const placed = searchPlace(typed, index);
   if (placed) return placed;
   const strict = searchAll(typed, index, 0);
@@ -123,7 +129,8 @@ function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | u
     if (!on) return [];
     const result = searchAll(scale, index, 0);
     const isScale = result.asked.for !== 'notes' && result.modes.length > 0;
-    return isScale ? [{ ...result, families: [], instruments: [], on: on.value }] : [];
+    const families = result.asked.root ? result.families : [];
+    return isScale ? [{ ...result, families, instruments: [], on: on.value }] : [];
   });
   return found.find(({ asked }) => asked.root) ?? found[0];
 }

@@ -10,8 +10,11 @@ export const areaWords: typeof English.areaWords = ({ from, to }) =>
   from === 0 ? `Leere Saiten bis Bund ${to}` : `Bünde ${from} bis ${to}`;
 
 /** `in einer Lage, ab Bund 5` */
-export const styleFrom: typeof English.styleFrom = (style, fret) =>
-  `${style}, ab ${fret === 0 ? 'den leeren Saiten' : `Bund ${fret}`}`;
+export const styleFrom: typeof English.styleFrom = (style, fret) => `${style}, ${fromFret(fret)}`;
+
+/** `ab Bund 5` */
+export const fromFret: typeof English.fromFret = (fret) =>
+  `ab ${fret === 0 ? 'den leeren Saiten' : `Bund ${fret}`}`;
 
 /** A drawing in words, for those who do not see it: a fingering note by note, else string by string. */
 export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, fingering) => {

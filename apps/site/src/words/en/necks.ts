@@ -11,7 +11,12 @@ export function areaWords({ from, to }: FretRange): string {
 
 /** `in position, from fret 5` */
 export function styleFrom(style: string, fret: number): string {
-  return `${style}, from ${fret === 0 ? 'the open strings' : `fret ${fret}`}`;
+  return `${style}, ${fromFret(fret)}`;
+}
+
+/** `from fret 5` */
+export function fromFret(fret: number): string {
+  return `from ${fret === 0 ? 'the open strings' : `fret ${fret}`}`;
 }
 
 /** A drawing in words, for those who do not see it: as the notation package writes it. */

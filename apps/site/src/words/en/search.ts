@@ -31,6 +31,7 @@ export const SEARCH = {
   wayDegrees: 'some degrees, in every mode that has them',
   waySteps: 'steps in semitones, or as T and S, W and H',
   wayInstrument: 'an instrument or a tuning',
+  wayWhere: 'a scale on an instrument, from a fret',
 
   mode: ['mode', 'modes'],
   scale: ['scale', 'scales'],

@@ -10,8 +10,11 @@ export const areaWords: typeof English.areaWords = ({ from, to }) =>
   from === 0 ? `Cuerdas al aire hasta el traste ${to}` : `Trastes ${from} a ${to}`;
 
 /** `en una posición, desde el traste 5` */
-export const styleFrom: typeof English.styleFrom = (style, fret) =>
-  `${style}, desde ${fret === 0 ? 'las cuerdas al aire' : `el traste ${fret}`}`;
+export const styleFrom: typeof English.styleFrom = (style, fret) => `${style}, ${fromFret(fret)}`;
+
+/** `desde el traste 5` */
+export const fromFret: typeof English.fromFret = (fret) =>
+  `desde ${fret === 0 ? 'las cuerdas al aire' : `el traste ${fret}`}`;
 
 /** A drawing in words, for those who do not see it: a fingering note by note, else string by string. */
 export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, fingering) => {

@@ -33,6 +33,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   wayDegrees: 'algunos grados, en cada modo que los tiene',
   waySteps: 'pasos en semitonos, o como T y S, W y H',
   wayInstrument: 'un instrumento o una afinación',
+  wayWhere: 'una escala en un instrumento, desde un traste',
 
   mode: ['modo', 'modos'],
   scale: ['escala', 'escalas'],
