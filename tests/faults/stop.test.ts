@@ -3,7 +3,7 @@
  */
 import { execFile } from 'node:child_process';
 import { once } from 'node:events';
-import { readdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { type AddressInfo, createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
@@ -45,27 +45,6 @@ function isTaken(origin: string): Promise<boolean> {
     () => false,
   );
 }
-
-test.skipIf(process.platform !== 'linux')(
-  'threads that go through memory take less than the one that answers',
-  async () => {
-    const server = await startServer(false, { LOG_LEVEL: 'silent' });
-    const tasks = `/proc/${server.pid}/task`;
-    const threads = await Promise.all(
-      (await readdir(tasks)).map(async (thread) => {
-        const stat = await readFile(`${tasks}/${thread}/stat`, 'utf8');
-        // After the name in parentheses: the 17th field is the nice value (proc(5)).
-        const nice = stat.slice(stat.lastIndexOf(')') + 2).split(' ')[16];
-        return [stat.slice(stat.indexOf('(') + 1, stat.lastIndexOf(')')), Number(nice)] as const;
-      }),
-    );
-    const nicenessOf = (name: string) => threads.filter(([own]) => own === name).map(([, nice]) => nice);
-    expect(nicenessOf('V8Worker').length).toBeGreaterThan(0);
-    expect(new Set(nicenessOf('V8Worker'))).toEqual(new Set([5]));
-    expect(threads.filter(([name]) => name !== 'V8Worker').every(([, nice]) => nice === 0)).toBe(true);
-    await server.stop();
-  },
-);
 
 test.skipIf(process.platform !== 'linux')(
   'two processes share a port, and one that dies is replaced',

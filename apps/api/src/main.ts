@@ -5,7 +5,6 @@ import cluster from 'node:cluster';
 import { flushCompileCache } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { readSettings, type Settings } from './settings.ts';
-import { lowerRuntimeThreads } from './thread-priority.ts';
 
 const settings = readSettings(process.env);
 if (typeof settings === 'string') stop(settings);
@@ -23,7 +22,6 @@ async function listen({ host, port, logLevel, stopDelayMs, redisUrl, ...rest }: 
   });
   try {
     const address = await app.listen({ host, port });
-    lowerRuntimeThreads();
     // For the next start, also where this one is killed.
     flushCompileCache();
     if (cluster.isPrimary || cluster.worker?.id === 1) {
