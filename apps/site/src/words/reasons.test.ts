@@ -29,7 +29,7 @@ const REASONS: { readonly [Kind in Reason['kind']]: Reason & { readonly kind: Ki
   'no-two-octaves': { kind: 'no-two-octaves', fret: 12 },
   'no-whole-octave': { kind: 'no-whole-octave', fret: 21 },
   'no-octave-on-a-string': { kind: 'no-octave-on-a-string' },
-  'one-string': { kind: 'one-string' },
+  'one-string-only': { kind: 'one-string-only' },
   'strings-do-not-rise': { kind: 'strings-do-not-rise' },
   'off-the-neck': { kind: 'off-the-neck' },
   'too-wide': { kind: 'too-wide', string: 4, frets: [1, 3, 5], spanMm: 168.2, reachMm: 120 },

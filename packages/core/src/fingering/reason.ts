@@ -13,7 +13,7 @@ export type Reason =
   /** Along one string: none has an octave. */
   | { readonly kind: 'no-octave-on-a-string' }
   /** Three to a string: there is one string only. */
-  | { readonly kind: 'one-string' }
+  | { readonly kind: 'one-string-only' }
   /** Three to a string: the open strings do not rise from one to the next. */
   | { readonly kind: 'strings-do-not-rise' }
   /** Three to a string: the neck ends before the scale does. */
@@ -53,7 +53,7 @@ export function reasonInWords(reason: Reason): string {
       return `there is no whole octave ${fromFret(reason.fret)}`;
     case 'no-octave-on-a-string':
       return 'no string has a whole octave of it from root to root';
-    case 'one-string':
+    case 'one-string-only':
       return 'three to a string needs at least two strings';
     case 'strings-do-not-rise':
       return 'three to a string needs open strings that rise from one to the next, and these do not (the tuning is re-entrant or has two strings alike)';

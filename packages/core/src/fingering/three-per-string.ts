@@ -39,7 +39,7 @@ export interface ThreePerStringSearch {
 
 /** Why a neck's tuning does not lend itself to three to a string, or undefined where it does. */
 export function threePerStringObstacle(neck: Neck): Reason | undefined {
-  if (neck.strings.length < 2) return { kind: 'one-string' };
+  if (neck.strings.length < 2) return { kind: 'one-string-only' };
   const climbs = neck.strings.every(
     (string, at) => at === 0 || string.openMidi < (neck.strings[at - 1] as NeckString).openMidi,
   );

@@ -19,7 +19,7 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
       return `${fromFret(reason.fret)} liegt keine ganze Oktave`;
     case 'no-octave-on-a-string':
       return 'auf keiner Saite liegt eine ganze Oktave davon von Grundton zu Grundton';
-    case 'one-string':
+    case 'one-string-only':
       return 'drei Töne je Saite brauchen mindestens zwei Saiten';
     case 'strings-do-not-rise':
       return 'drei Töne je Saite brauchen leere Saiten, die von einer zur nächsten steigen, und diese tun es nicht (die Stimmung ist rückläufig oder hat zwei gleiche Saiten)';

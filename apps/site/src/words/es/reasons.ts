@@ -19,7 +19,7 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
       return `${fromFret(reason.fret)} no hay ninguna octava entera`;
     case 'no-octave-on-a-string':
       return 'ninguna cuerda tiene una octava entera de fundamental a fundamental';
-    case 'one-string':
+    case 'one-string-only':
       return 'tres notas por cuerda piden al menos dos cuerdas';
     case 'strings-do-not-rise':
       return 'tres notas por cuerda piden cuerdas al aire que suban de una a la siguiente, y estas no lo hacen (la afinación es reentrante o tiene dos cuerdas iguales)';
