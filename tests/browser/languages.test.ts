@@ -14,7 +14,7 @@ afterAll(() => stage.close());
 /** What is said of a round across the neck, and of a capo at fret 40. */
 const REFUSED = {
   de: [
-    'eine Runde bleibt in einem Bereich',
+    'eine Runde bleibt in einer Lage',
     '„40“: erwartet wird ein Bund dieses Griffbretts von 0 (keiner) bis',
   ],
   es: ['una ronda se queda en una zona', '«40»: se espera un traste de este mástil de 0 (ninguno) a'],

@@ -75,9 +75,13 @@ const OTHERS = [
   ['es', es, esProblems],
 ] as const;
 
-/** Numbers of more than one figure, and notes with their octaves: they are the same in every language. */
+/** Numbers of more than one figure, and notes with their octaves: the same in every language but for the comma. */
 const factsIn = (words: string): readonly string[] =>
-  [...new Set(words.match(/\b[A-G](?:♯|♭|#)?\d\b|\d{2,}(?:\.\d+)?/g) ?? [])].toSorted();
+  [
+    ...new Set(
+      words.replaceAll(/(\d),(?=\d)/g, '$1.').match(/\b[A-G](?:♯|♭|#)?\d\b|\d{2,}(?:\.\d+)?/g) ?? [],
+    ),
+  ].toSorted();
 
 const problemOf = (result: Result<unknown>): Problem => {
   if (result.ok) throw new Error('this is refused');

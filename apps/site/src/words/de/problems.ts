@@ -56,7 +56,7 @@ function expectationWords(expected: Expectation): string {
     case 'piece-length':
       return `ein Stück von höchstens ${expected.mostNotes} Tönen und ${expected.mostBars} Takten; dieses hat ${expected.notes} Töne und ${expected.bars} Takte`;
     case 'tempo':
-      return `eine Zahl von ${expected.from} bis ${expected.to}: Schläge je Minute`;
+      return `eine Zahl von ${expected.from} bis ${expected.to}: Schläge pro Minute`;
     case 'meter':
       return `${expected.from} bis ${expected.to} Schläge über ${expected.units.join(', ')}, wie 4/4 oder 7/8`;
     case 'vamp':

@@ -3,6 +3,7 @@
  */
 import type * as English from '../en/reasons.ts';
 import { signs } from '../signs.ts';
+import { fretWords, lengthWords } from './choices.ts';
 
 /** Why something cannot be played, without a full stop, to be put after a colon. */
 export const reasonWords: typeof English.reasonWords = (reason) => {
@@ -12,7 +13,7 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
     case 'no-octave':
       return reason.fret === undefined
         ? 'nirgends auf diesem Griffbrett liegt eine Oktave von Grundton zu Grundton'
-        : `in einem Bereich ab Bund ${reason.fret} liegt keine Oktave von Grundton zu Grundton`;
+        : `in einer Lage ab Bund ${fretWords(reason.fret)} liegt keine Oktave von Grundton zu Grundton`;
     case 'no-two-octaves':
       return `${fromFret(reason.fret)} liegen keine zwei Oktaven von Grundton zu Grundton`;
     case 'no-whole-octave':
@@ -26,15 +27,15 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
     case 'off-the-neck':
       return 'mit drei Tönen je Saite reicht das Griffbrett von dort aus nicht';
     case 'too-wide':
-      return `auf Saite ${reason.string} müsste die Hand die Bünde ${reason.frets.join(', ')} zugleich abdecken, ${reason.spanMm} mm; sie reicht ${reason.reachMm} mm`;
+      return `auf Saite ${reason.string} müsste die Hand die Bünde ${frets(reason)} zugleich abdecken, ${lengthWords(reason.spanMm)}; sie reicht ${lengthWords(reason.reachMm)}`;
     case 'too-many-fingers':
-      return `auf Saite ${reason.string} bräuchte jeder der Bünde ${reason.frets.join(', ')} einen eigenen Finger, und so viele hat keine Hand dieser Reichweite`;
+      return `auf Saite ${reason.string} bräuchte jeder der Bünde ${frets(reason)} einen eigenen Finger, und so viele hat keine Hand dieser Reichweite`;
     case 'gap-in-chain':
-      return 'einige Bünde liegen in keinem Bereich, der alle Töne der Tonleiter zwischen seinem tiefsten und seinem höchsten enthält';
+      return 'einige Bünde liegen in keiner Lage, die alle Töne der Skala zwischen ihrem tiefsten und ihrem höchsten enthält';
     case 'chain-is-for-one-scale':
-      return 'über das Griffbrett geht es Lage für Lage mit einer einzigen Tonleiter, und eine Runde bleibt in einem Bereich';
+      return 'über das Griffbrett geht es Lage für Lage mit einer einzigen Skala, und eine Runde bleibt in einer Lage';
     case 'no-shared-area':
-      return 'kein Bereich dieses Griffbretts enthält alle sieben Modi ab diesem Grundton';
+      return 'keine Lage dieses Griffbretts enthält alle sieben Modi ab diesem Grundton';
     case 'modes-left-out':
       return `nur ${reason.playable} der sieben sind spielbar: Die anderen brauchen Töne, die dieses Griffbrett nicht hat`;
   }
@@ -51,5 +52,9 @@ export const cautionWords: typeof English.cautionWords = (caution) => {
 };
 
 function fromFret(fret: number | undefined): string {
-  return fret === undefined ? 'auf diesem Griffbrett' : `ab Bund ${fret} aufwärts`;
+  return fret === undefined ? 'auf diesem Griffbrett' : `ab Bund ${fretWords(fret)} aufwärts`;
+}
+
+function frets({ frets: own }: { readonly frets: readonly number[] }): string {
+  return own.map(fretWords).join(', ');
 }

@@ -12,7 +12,7 @@ export const problemWords: typeof English.problemWords = ({ value, expected, exp
 function expectationWords(expected: Expectation): string {
   switch (expected.kind) {
     case 'root':
-      return 'una de las 21 fundamentales: una letra de A a G, sola o con b o # (nombres ingleses: A es la, B es si)';
+      return 'una de las 21 tónicas: una letra de A a G, sola o con b o # (nombres ingleses: A es la, B es si)';
     case 'note':
       return 'una letra de A a G y luego b o #, como A, Bb, F# (nombres ingleses: A es la, B es si)';
     case 'pitch':

@@ -3,6 +3,7 @@
  */
 import type * as English from '../en/reasons.ts';
 import { signs } from '../signs.ts';
+import { fretWords, lengthWords } from './choices.ts';
 
 /** Why something cannot be played, without a full stop, to be put after a colon. */
 export const reasonWords: typeof English.reasonWords = (reason) => {
@@ -11,14 +12,14 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
       return `en esta afinación los trastes de este instrumento no tienen ${signs(reason.notes.join(', '))}`;
     case 'no-octave':
       return reason.fret === undefined
-        ? 'en ningún lugar de este mástil hay una octava de fundamental a fundamental'
-        : `en una zona que empiece en el traste ${reason.fret} no hay ninguna octava de fundamental a fundamental`;
+        ? 'en ningún lugar de este mástil hay una octava de tónica a tónica'
+        : `en una zona que empiece en el traste ${fretWords(reason.fret)} no hay ninguna octava de tónica a tónica`;
     case 'no-two-octaves':
-      return `${fromFret(reason.fret)} no hay dos octavas de fundamental a fundamental`;
+      return `${fromFret(reason.fret)} no hay dos octavas de tónica a tónica`;
     case 'no-whole-octave':
       return `${fromFret(reason.fret)} no hay ninguna octava entera`;
     case 'no-octave-on-a-string':
-      return 'ninguna cuerda tiene una octava entera de fundamental a fundamental';
+      return 'ninguna cuerda tiene una octava entera de tónica a tónica';
     case 'one-string-only':
       return 'tres notas por cuerda piden al menos dos cuerdas';
     case 'strings-do-not-rise':
@@ -26,15 +27,15 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
     case 'off-the-neck':
       return 'con tres notas por cuerda, desde ahí el mástil se acaba';
     case 'too-wide':
-      return `en la cuerda ${reason.string} la mano tendría que abarcar a la vez los trastes ${reason.frets.join(', ')}, ${reason.spanMm} mm; alcanza ${reason.reachMm} mm`;
+      return `en la cuerda ${reason.string} la mano tendría que abarcar a la vez los trastes ${frets(reason)}, ${lengthWords(reason.spanMm)}; alcanza ${lengthWords(reason.reachMm)}`;
     case 'too-many-fingers':
-      return `en la cuerda ${reason.string} cada uno de los trastes ${reason.frets.join(', ')} pide un dedo propio, y ninguna mano de este alcance tiene tantos`;
+      return `en la cuerda ${reason.string} cada uno de los trastes ${frets(reason)} pide un dedo propio, y ninguna mano de este alcance tiene tantos`;
     case 'gap-in-chain':
       return 'algunos trastes no están en ninguna zona que contenga todas las notas de la escala entre la más grave y la más aguda';
     case 'chain-is-for-one-scale':
       return 'por el mástil, zona por zona, se va con una sola escala, y una ronda se queda en una zona';
     case 'no-shared-area':
-      return 'ninguna zona de este mástil contiene los siete modos desde esta fundamental';
+      return 'ninguna zona de este mástil contiene los siete modos desde esta tónica';
     case 'modes-left-out':
       return `solo se pueden tocar ${reason.playable} de los siete: los demás piden notas que este mástil no tiene`;
   }
@@ -51,5 +52,9 @@ export const cautionWords: typeof English.cautionWords = (caution) => {
 };
 
 function fromFret(fret: number | undefined): string {
-  return fret === undefined ? 'en este mástil' : `desde el traste ${fret} hacia arriba`;
+  return fret === undefined ? 'en este mástil' : `desde el traste ${fretWords(fret)} hacia arriba`;
+}
+
+function frets({ frets: own }: { readonly frets: readonly number[] }): string {
+  return own.map(fretWords).join(', ');
 }
