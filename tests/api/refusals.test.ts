@@ -154,6 +154,7 @@ test('what no hand can play is an answer, not an error', async () => {
   expect(status).toBe(200);
   expect(body.fingerings).toEqual([]);
   expect(body.reason).toContain('168.2 mm');
+  expect(body.reasonKind).toBe('too-wide');
   expect(body.alternative?.fingering.reachMm).toBeLessThanOrEqual(body.handReachMm);
 });
 

@@ -1760,6 +1760,11 @@ export interface operations {
                             distanceMm: number;
                         }[];
                         reason?: string;
+                        /**
+                         * @description the same for programs: these words stay
+                         * @enum {string}
+                         */
+                        reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         /** @description strings on which the hand would have to open wider than it can */
                         beyondReach?: {
                             /** @description 1 at the highest-sounding side */
@@ -2577,8 +2582,18 @@ export interface operations {
                             /** @description when its first note is played */
                             startSeconds: number | null;
                             reason?: string;
+                            /**
+                             * @description the same for programs: these words stay
+                             * @enum {string}
+                             */
+                            reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         }[];
                         reason?: string;
+                        /**
+                         * @description the same for programs: these words stay
+                         * @enum {string}
+                         */
+                        reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         alternative?: {
                             style: string;
                             /** @description 0 for the open string, else the fret as the inlays count it */

@@ -1,6 +1,7 @@
 /**
  * Necks, fingerings, rounds and instruments.
  */
+import { REASON_KINDS } from '@stillroot/core';
 import * as z from 'zod';
 import { Degree, Formula, Moved, Note, Notes, page } from './answer-parts.ts';
 
@@ -49,6 +50,12 @@ export const Fingering = z
   })
   .meta({ id: 'Fingering' });
 
+/** Why something cannot be played; absent where it can. */
+const why = {
+  reason: z.string().optional(),
+  reasonKind: z.enum(REASON_KINDS).optional().describe('the same for programs: these words stay'),
+};
+
 export const Fingerings = z.object({
   ...neck,
   name: z.string(),
@@ -60,7 +67,7 @@ export const Fingerings = z.object({
     .array(z.object({ fromFret: Fret, toFret: Fret, distanceMm: z.number() }))
     .optional()
     .describe('across the neck: how the hand gets from each area to the next'),
-  reason: z.string().optional(),
+  ...why,
   beyondReach: z
     .array(z.object({ string: String_, frets: z.array(Fret), spanMm: z.number() }))
     .optional()
@@ -99,11 +106,11 @@ export const Round = z.object({
           .array(z.int())
           .describe("the order in which the fingering's notes are played, as indices; empty without one"),
         startSeconds: z.number().nullable().describe('when its first note is played'),
-        reason: z.string().optional(),
+        ...why,
       }),
     )
     .length(7),
-  reason: z.string().optional(),
+  ...why,
   alternative: z.object({ style: z.string(), fret: Fret }).optional(),
   cautions: z.array(z.string()),
 });

@@ -27,7 +27,7 @@ export {
   REACH_RANGE_MM,
   widestHands,
 } from './fingering/hand.ts';
-export { type Reason, reasonInWords } from './fingering/reason.ts';
+export { REASON_KINDS, type Reason, reasonInWords } from './fingering/reason.ts';
 export { solve } from './fingering/solve.ts';
 export type { BeyondReach } from './fingering/three-per-string.ts';
 export type { LineNote } from './fingering/touch.ts';

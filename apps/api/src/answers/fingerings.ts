@@ -35,6 +35,7 @@ import {
   type PictureQuery,
   reachOf,
   svgOptions,
+  whyOf,
 } from './neck-answer.ts';
 import { knownName, midiOf, musicXmlOf, type PlayQuery, pieceIn, playOptions } from './playing.ts';
 import { scaleName } from './scales.ts';
@@ -71,7 +72,7 @@ export function fingerings(
       root: root.name,
       handReachMm: reachOf(query),
       ...answer,
-      ...(reason && { reason }),
+      ...whyOf(answer.reason),
       cautions,
     }),
     svg: () =>

@@ -8,6 +8,8 @@ import {
   type Neck,
   type OpenStrings,
   openStringNames,
+  type Reason,
+  reasonInWords,
   type Style,
 } from '@stillroot/core';
 import type { Labels, NeckSvgOptions } from '@stillroot/notation';
@@ -82,6 +84,11 @@ export function headline(name: string, neck: Neck): string {
     neck.capoStrings.length < neck.strings.length ? ` on strings ${neck.capoStrings.join(', ')}` : '';
   const capo = neck.capoFret > 0 ? `, capo at ${neck.capoFret}${strings}` : '';
   return `${name}, ${neck.instrument.name}, ${openStringNames(neck.tuning).join(' ')}${capo}`;
+}
+
+/** Why something cannot be played, in words and for programs; undefined where it can. */
+export function whyOf(reason: Reason | undefined) {
+  return reason && { reason: reasonInWords(reason), reasonKind: reason.kind };
 }
 
 /** What a query asks of a hand, as core takes it. */

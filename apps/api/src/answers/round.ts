@@ -29,6 +29,7 @@ import {
   neckFields,
   type PictureQuery,
   svgOptions,
+  whyOf,
 } from './neck-answer.ts';
 import { knownName, midiOf, musicXmlOf, type PlayQuery, pieceIn, playOptions } from './playing.ts';
 import { scaleName } from './scales.ts';
@@ -125,10 +126,10 @@ function roundJson(
         moved,
         fingering: fingering ?? null,
         ...playedIn(piece, modeIndex),
-        ...(leftOut && { reason: reasonInWords(leftOut) }),
+        ...whyOf(leftOut),
       };
     }),
-    ...(reason && { reason: reasonInWords(reason) }),
+    ...whyOf(reason),
     ...(alternative && { alternative }),
     cautions: cautions.map(cautionInWords),
   };

@@ -10,6 +10,7 @@ import {
   type Problem,
   parsePitch,
   parseRoot,
+  REASON_KINDS,
   type Reason,
   type Result,
   readTuning,
@@ -111,6 +112,10 @@ describe.each(OTHERS)('%s', (_code, reasons, problems) => {
       expect(reasons.cautionWords(caution)).not.toBe(en.cautionWords(caution));
     }
   });
+});
+
+test('every kind of reason has an example here', () => {
+  expect(Object.keys(REASONS).toSorted()).toEqual([...REASON_KINDS].toSorted());
 });
 
 test('what core refuses carries what would be right as data', () => {

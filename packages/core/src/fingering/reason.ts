@@ -37,6 +37,24 @@ export type Reason =
   /** A round: only so many can be played, since the neck lacks notes of the others. */
   | { readonly kind: 'modes-left-out'; readonly playable: number };
 
+/** Every kind of reason, for those who read them by program. */
+export const REASON_KINDS = [
+  'notes-missing',
+  'no-octave',
+  'no-two-octaves',
+  'no-whole-octave',
+  'no-octave-on-a-string',
+  'one-string-only',
+  'strings-do-not-rise',
+  'off-the-neck',
+  'too-wide',
+  'too-many-fingers',
+  'gap-in-chain',
+  'chain-is-for-one-scale',
+  'no-shared-area',
+  'modes-left-out',
+] as const satisfies readonly Reason['kind'][];
+
 /** A reason in English words, without a full stop, to be put after a colon. */
 export function reasonInWords(reason: Reason): string {
   switch (reason.kind) {
