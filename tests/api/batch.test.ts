@@ -76,8 +76,20 @@ describe('what is no batch is refused', () => {
     expect(answer.body.errors[0]?.expected).toContain('/v1/');
   });
 
-  test('that is not sent as JSON', async () => {
-    expect((await send<Problem>('paths=/v1/modes', 'application/x-www-form-urlencoded')).status).toBe(415);
+  test.each(['application/x-www-form-urlencoded', 'text/plain'])('that is sent as %s', async (type) => {
+    expect((await send<Problem>('paths=/v1/modes', type)).status).toBe(415);
+  });
+
+  test('with what it held', async () => {
+    const held = async (body: unknown) => (await send<Problem>(body)).body.errors[0];
+    expect(await held({ paths: [dorian, 7] })).toMatchObject({ field: 'paths[1]', value: '7' });
+    expect(await held([dorian])).toMatchObject({ field: 'body', value: 'a list of 1' });
+    expect(await held({ paths: Array(51).fill(dorian) })).toMatchObject({ value: 'a list of 51' });
+  });
+
+  test.each(['PUT', 'DELETE'])('that comes by %s', async (method) => {
+    const { status, headers } = await fetch(`${served.origin}/v1/batch`, { method });
+    expect([status, headers.get('allow')]).toEqual([405, 'POST, OPTIONS']);
   });
 
   test('that is asked for', async () => {

@@ -158,6 +158,16 @@ test('what no hand can play is an answer, not an error', async () => {
   expect(body.alternative?.fingering.reachMm).toBeLessThanOrEqual(body.handReachMm);
 });
 
+test('a picture says what could not be played, and what it shows instead', async () => {
+  const alone = await ask(
+    served.origin,
+    '/v1/modes/ionian/F/fingerings.svg?instrument=bass-4&style=three-per-string&fret=1',
+  );
+  expect(alone.text).toMatch(/<title[^>]*>[^<]*168\.2 mm[^<]*; instead, in style position<\/title>/);
+  const round = await ask(served.origin, '/v1/rounds/major/C.svg?instrument=bass-4&fret=18');
+  expect(round.text).toContain('there is no octave from root to root');
+});
+
 test('whatever is typed into an address, the server never answers with a 5xx', async () => {
   const text = fc.oneof(
     fc.string({ maxLength: 30 }),

@@ -135,6 +135,14 @@ describe('an instrument', () => {
     },
   );
 
+  test('a tuning is known by its name, too', async () => {
+    const { body } = await ask<{ tuningId: string }>(
+      served.origin,
+      '/v1/rounds/major/A?instrument=guitar-7&tuning=Drop%20A',
+    );
+    expect(body.tuningId).toBe('drop-a');
+  });
+
   test('those that cannot be served are listed with the reason', async () => {
     const { total, instruments, notServed } = await body<Instruments>('/v1/instruments');
     expect(total).toBeGreaterThanOrEqual(45);

@@ -4,6 +4,7 @@
 import { parse } from 'node:querystring';
 import { ENDPOINTS, type Endpoint, type EndpointName, type Format } from '@stillroot/contract';
 import { ProblemReply, shortened } from './problem-reply.ts';
+import { KNOWN_PATH } from './replies.ts';
 
 /** The form of an answer. */
 export type Form = 'json' | Format;
@@ -53,9 +54,7 @@ export function readAddress(url: string): Address {
     if (found) return { ...found, path, query: mark < 0 ? {} : parse(url.slice(mark + 1)) };
   }
   decoded(path);
-  throw new ProblemReply('unknownPath', [
-    { field: 'path', value: shortened(url), expected: 'a path of /v1/openapi.json' },
-  ]);
+  throw new ProblemReply('unknownPath', [{ field: 'path', value: shortened(url), expected: KNOWN_PATH }]);
 }
 
 function match(

@@ -93,6 +93,8 @@ export async function buildApp(options: AppOptions = {}): Promise<App> {
     request.log.error(error);
     return sendProblem(reply, 'ourFault');
   });
+  // Fastify reads plain text by itself; a batch is JSON.
+  app.removeContentTypeParser('text/plain');
   serveBatch(app, desk);
   if (siteFolder !== undefined && existsSync(siteFolder)) await serveSite(app, siteFolder);
   else app.setNotFoundHandler(refuseUnknown);

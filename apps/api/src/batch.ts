@@ -33,13 +33,13 @@ function pathsOf(body: unknown): readonly string[] {
   if (!read.success) {
     throw new ProblemReply(
       'badInput',
-      read.error.issues.slice(0, 20).map(({ path, message }) => ({
+      read.error.issues.slice(0, 20).map(({ path }) => ({
         field:
           path.length === 0
             ? 'body'
             : path.reduce<string>((at, key) => at + (typeof key === 'number' ? `[${key}]` : String(key)), ''),
-        value: '',
-        expected: `{"paths": [1 to 50 addresses below /v1/]}: ${message}`,
+        value: shownAt(body, path),
+        expected: '{"paths": [1 to 50 addresses below /v1/]}',
       })),
     );
   }
@@ -51,6 +51,17 @@ function pathsOf(body: unknown): readonly string[] {
   );
   if (wrong.length > 0) throw new ProblemReply('badInput', wrong);
   return paths;
+}
+
+/** What stands at a place of the body, short enough to be sent back; nothing where nothing does. */
+function shownAt(body: unknown, path: readonly PropertyKey[]): string {
+  const value = path.reduce<unknown>(
+    (at, key) => (at as Record<PropertyKey, unknown> | undefined)?.[key],
+    body,
+  );
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === 'object' && value !== null) return 'an object';
+  return value === undefined ? '' : shortened(String(value));
 }
 
 /** One answer as JSON; a body that is JSON already is put in as it is. */

@@ -14,6 +14,7 @@ import { codingOf, formOf } from './negotiation.ts';
 import { isUnchanged, type Packed, type Prepared, pack } from './prepared.ts';
 import { ProblemReply } from './problem-reply.ts';
 import type { RateLimit } from './rate-limit.ts';
+import { methodsOf } from './replies.ts';
 import { requestId } from './request-id.ts';
 import { documentAt } from './service-documents.ts';
 
@@ -34,8 +35,6 @@ interface Found {
 
 /** The levels at which every request is logged. */
 const REQUESTS_ARE_LOGGED: ReadonlySet<string> = new Set(['trace', 'debug', 'info']);
-
-const READ = 'GET, HEAD, OPTIONS';
 
 export class Desk {
   readonly cache: AnswerCache;
@@ -165,9 +164,8 @@ export class Desk {
   }
 
   #preflight(url: string, response: ServerResponse, id: string): void {
-    const allow = url === '/v1/batch' ? 'POST, OPTIONS' : READ;
     response.writeHead(204, {
-      allow,
+      allow: methodsOf(url),
       'access-control-allow-origin': '*',
       'cache-control': 'public, max-age=86400',
       'x-request-id': id,

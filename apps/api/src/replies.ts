@@ -17,14 +17,29 @@ export function sendProblem(
   return reply.code(status).type(PROBLEM_MEDIA_TYPE).send(body);
 }
 
+/** What an unknown address should have been. */
+export const KNOWN_PATH =
+  'an address of /v1/openapi.json (/v1/docs shows them), or another form of one, such as /v1/rounds/major/A.svg';
+
+/** The methods that an address takes, as `Allow` has them. */
+export function methodsOf(url: string): string {
+  return url.split('?')[0] === '/v1/batch' ? 'POST, OPTIONS' : 'GET, HEAD, OPTIONS';
+}
+
+/** The problem of a method that an address does not take. */
+export function wrongMethod(method: string, allow: string): Problem {
+  return { field: 'method', value: shortened(method), expected: `one of ${allow}` };
+}
+
 /** Refuses an address that is not there, or a method that is not read. */
 export function refuseUnknown(request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (request.method !== 'GET' && request.method !== 'HEAD') {
-    reply.header('allow', 'GET, HEAD, OPTIONS');
-    return sendProblem(reply, 'wrongMethod');
+    const allow = methodsOf(request.url);
+    reply.header('allow', allow);
+    return sendProblem(reply, 'wrongMethod', [wrongMethod(request.method, allow)]);
   }
   return sendProblem(reply, 'unknownPath', [
-    { field: 'path', value: shortened(request.url), expected: 'a path of /v1/openapi.json' },
+    { field: 'path', value: shortened(request.url), expected: KNOWN_PATH },
   ]);
 }
 

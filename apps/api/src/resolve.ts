@@ -92,7 +92,7 @@ function setUpNeck(query: NeckQuery): AskedNeck {
   const { instrument: name, tuning: text, transpose } = query;
   const instrument = findInstrument(name);
   if (!instrument) throw refusal('instrument', name, whyNotServed(name) ?? nearestInstruments(name));
-  const named = text === undefined ? instrument.tunings[0] : tuningOfId(instrument, text);
+  const named = text === undefined ? instrument.tunings[0] : tuningNamed(instrument, text);
   const reading = named || text === undefined ? undefined : { ...readTyped(instrument, text), text };
   const asked = (named ?? reading?.tuning) as Tuning;
   const tuning = transpose === 0 ? asked : orRefuse(transposeTuning(asked, transpose));
@@ -127,9 +127,9 @@ export function refusal(field: string, value: string, expected: string): Problem
   return new ProblemReply('badInput', [{ field, value: shortened(value), expected }]);
 }
 
-function tuningOfId(instrument: InstrumentEntry, text: string): Tuning | undefined {
+function tuningNamed(instrument: InstrumentEntry, text: string): Tuning | undefined {
   const wanted = text.trim().toLowerCase();
-  return instrument.tunings.find(({ id }) => id === wanted);
+  return instrument.tunings.find(({ id, name }) => id === wanted || name.toLowerCase() === wanted);
 }
 
 function readTyped(instrument: InstrumentEntry, text: string): TuningReading {

@@ -10,6 +10,7 @@ import { accepts } from './negotiation.ts';
 import { type Prepared, prepare } from './prepared.ts';
 import { ProblemReply, shortened } from './problem-reply.ts';
 import { referencePage } from './reference-page.ts';
+import { methodsOf, wrongMethod } from './replies.ts';
 
 /** What the documents tell of. */
 export interface Described {
@@ -36,7 +37,10 @@ export function documentAt(url: string, accept: string | undefined, about: Descr
     case '/metrics':
       return ifAccepted(accept, 'text/plain', () => figures(about));
     case '/v1/batch':
-      return makeProblem(new ProblemReply('wrongMethod', []), ['Allow', 'POST, OPTIONS']);
+      return makeProblem(new ProblemReply('wrongMethod', [wrongMethod('GET', methodsOf(url))]), [
+        'Allow',
+        methodsOf(url),
+      ]);
     default:
       return undefined;
   }

@@ -1642,7 +1642,7 @@ export interface operations {
                  * @example three-per-string
                  */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -1658,7 +1658,7 @@ export interface operations {
                 pattern?: "up" | "down" | "up-and-down" | "thirds" | "fourths" | "groups-of-three" | "groups-of-four" | "random-walk" | "degree-and-root";
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
-                /** @description beats a minute */
+                /** @description beats a minute; the lower number of the meter says what a beat is */
                 tempo?: number;
                 /**
                  * @description the time signature: 4/4, 3/4, 7/8
@@ -1850,7 +1850,7 @@ export interface operations {
                  * @example three-per-string
                  */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -1866,7 +1866,7 @@ export interface operations {
                 pattern?: "up" | "down" | "up-and-down" | "thirds" | "fourths" | "groups-of-three" | "groups-of-four" | "random-walk" | "degree-and-root";
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
-                /** @description beats a minute */
+                /** @description beats a minute; the lower number of the meter says what a beat is */
                 tempo?: number;
                 /**
                  * @description the time signature: 4/4, 3/4, 7/8
@@ -1993,7 +1993,7 @@ export interface operations {
                  * @example three-per-string
                  */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2009,7 +2009,7 @@ export interface operations {
                 pattern?: "up" | "down" | "up-and-down" | "thirds" | "fourths" | "groups-of-three" | "groups-of-four" | "random-walk" | "degree-and-root";
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
-                /** @description beats a minute */
+                /** @description beats a minute; the lower number of the meter says what a beat is */
                 tempo?: number;
                 /**
                  * @description the time signature: 4/4, 3/4, 7/8
@@ -2136,7 +2136,7 @@ export interface operations {
                  * @example three-per-string
                  */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2152,7 +2152,7 @@ export interface operations {
                 pattern?: "up" | "down" | "up-and-down" | "thirds" | "fourths" | "groups-of-three" | "groups-of-four" | "random-walk" | "degree-and-root";
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
-                /** @description beats a minute */
+                /** @description beats a minute; the lower number of the meter says what a beat is */
                 tempo?: number;
                 /**
                  * @description the time signature: 4/4, 3/4, 7/8
@@ -2288,7 +2288,7 @@ export interface operations {
                  * @example three-per-string
                  */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2304,7 +2304,7 @@ export interface operations {
                 pattern?: "up" | "down" | "up-and-down" | "thirds" | "fourths" | "groups-of-three" | "groups-of-four" | "random-walk" | "degree-and-root";
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
-                /** @description beats a minute */
+                /** @description beats a minute; the lower number of the meter says what a beat is */
                 tempo?: number;
                 /**
                  * @description the time signature: 4/4, 3/4, 7/8
@@ -2437,7 +2437,7 @@ export interface operations {
                 frets?: number;
                 /** @description how the scale is laid out */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2463,7 +2463,7 @@ export interface operations {
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
                 /**
-                 * @description beats a minute
+                 * @description beats a minute; the lower number of the meter says what a beat is
                  * @example 96
                  */
                 tempo?: number;
@@ -2670,7 +2670,7 @@ export interface operations {
                 frets?: number;
                 /** @description how the scale is laid out */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2696,7 +2696,7 @@ export interface operations {
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
                 /**
-                 * @description beats a minute
+                 * @description beats a minute; the lower number of the meter says what a beat is
                  * @example 96
                  */
                 tempo?: number;
@@ -2817,7 +2817,7 @@ export interface operations {
                 frets?: number;
                 /** @description how the scale is laid out */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2843,7 +2843,7 @@ export interface operations {
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
                 /**
-                 * @description beats a minute
+                 * @description beats a minute; the lower number of the meter says what a beat is
                  * @example 96
                  */
                 tempo?: number;
@@ -2964,7 +2964,7 @@ export interface operations {
                 frets?: number;
                 /** @description how the scale is laid out */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -2990,7 +2990,7 @@ export interface operations {
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
                 /**
-                 * @description beats a minute
+                 * @description beats a minute; the lower number of the meter says what a beat is
                  * @example 96
                  */
                 tempo?: number;
@@ -3120,7 +3120,7 @@ export interface operations {
                 frets?: number;
                 /** @description how the scale is laid out */
                 style?: "position" | "three-per-string" | "one-string" | "two-octaves" | "whole-range" | "across-the-neck";
-                /** @description the fret at which to begin, 0 for the open position */
+                /** @description the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut */
                 fret?: number;
                 /** @description where open strings may be played */
                 open?: "near-the-nut" | "anywhere" | "never";
@@ -3146,7 +3146,7 @@ export interface operations {
                 /** @description how long each note lasts */
                 value?: "whole" | "half" | "quarter" | "eighth" | "sixteenth" | "thirty-second" | "dotted-whole" | "dotted-half" | "dotted-quarter" | "dotted-eighth" | "dotted-sixteenth" | "dotted-thirty-second" | "whole-triplet" | "half-triplet" | "quarter-triplet" | "eighth-triplet" | "sixteenth-triplet" | "thirty-second-triplet";
                 /**
-                 * @description beats a minute
+                 * @description beats a minute; the lower number of the meter says what a beat is
                  * @example 96
                  */
                 tempo?: number;

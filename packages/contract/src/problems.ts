@@ -38,7 +38,7 @@ export const PROBLEM_KINDS = {
     title: 'This address does not take that method',
     status: 405,
     meaning:
-      'Every address answers GET, HEAD and OPTIONS, and /v1/batch takes POST. Nothing is stored, so there is nothing else to send.',
+      'Every address answers GET, HEAD and OPTIONS, but for /v1/batch, which takes POST. Nothing is stored, so there is nothing else to send.',
   },
   notAcceptable: {
     slug: 'not-acceptable',

@@ -21,7 +21,14 @@ function readAs(schema: z.ZodType, name: string, value: unknown): unknown {
 const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', number, number, string])[] = [
   ['capo', RoundQuery, 'decimal', 0, 36, 'the fret a capo lies on, 0 for none'],
   ['frets', RoundQuery, 'whole', 1, 36, "the last fret, where it is not the instrument's own"],
-  ['fret', RoundQuery, 'decimal', 0, 36, 'the fret at which to begin, 0 for the open position'],
+  [
+    'fret',
+    RoundQuery,
+    'decimal',
+    0,
+    36,
+    'the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut',
+  ],
   ['columns', RoundQuery, 'whole', 1, 7, 'how many necks stand beside one another in a picture'],
   [
     'reach',
@@ -31,7 +38,14 @@ const numbers: readonly (readonly [string, z.ZodType, 'whole' | 'decimal', numbe
     200,
     'how far the hand reaches from finger 1 to finger 4, in millimetres, in place of its size',
   ],
-  ['tempo', RoundQuery, 'decimal', 20, 400, 'beats a minute'],
+  [
+    'tempo',
+    RoundQuery,
+    'decimal',
+    20,
+    400,
+    'beats a minute; the lower number of the meter says what a beat is',
+  ],
   ['limit', FingeringsQuery, 'whole', 1, 20, 'the most answers'],
   ['limit', ModesQuery, 'whole', 1, 462, 'the most answers'],
   ['limit', SearchQuery, 'whole', 1, 500, 'the most answers'],

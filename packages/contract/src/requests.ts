@@ -80,7 +80,11 @@ const neck = {
 };
 const hand = {
   style: choice('how the scale is laid out', STYLES).default('position'),
-  fret: decimal('the fret at which to begin, 0 for the open position', 0, MOST_FRETS).optional(),
+  fret: decimal(
+    'the fret at which to begin, or the next above it from which it can be played; 0 for the open position; across the neck begins at the nut',
+    0,
+    MOST_FRETS,
+  ).optional(),
   open: choice('where open strings may be played', OPEN_STRING_USES).default('near-the-nut'),
   handSize: choice('the size of the hand', Object.keys(HAND_SIZES) as (keyof typeof HAND_SIZES)[]).default(
     'medium',
@@ -99,7 +103,11 @@ const { bars, countInBars, repeats, restBeats } = PLAY_RANGES;
 const play = {
   pattern: choice('the order in which notes are played', PATTERNS).default('up'),
   value: choice('how long each note lasts', NOTE_VALUES).default('quarter'),
-  tempo: decimal('beats a minute', TEMPO_RANGE_BPM.from, TEMPO_RANGE_BPM.to).default(80),
+  tempo: decimal(
+    'beats a minute; the lower number of the meter says what a beat is',
+    TEMPO_RANGE_BPM.from,
+    TEMPO_RANGE_BPM.to,
+  ).default(80),
   meter: meter('the time signature: 4/4, 3/4, 7/8', '4/4'),
   bars: whole(
     'bars that each mode fills; where absent, as many as its pattern takes once',

@@ -37,7 +37,7 @@ export function codeSamples(request: SampleRequest): readonly CodeSample[] {
 function shell({ address, reads, body }: SampleRequest): string {
   const sent = body === undefined ? '' : ` --json '${JSON.stringify(body)}'`;
   const name = reads === 'arrayBuffer' ? ' --remote-name --remote-header-name' : '';
-  return `curl --silent --fail${name}${sent} '${SAMPLE_ORIGIN}${address}'`;
+  return `curl --silent --show-error --fail${name}${sent} '${SAMPLE_ORIGIN}${address}'`;
 }
 
 function typescript({ path, params, query, reads, body }: SampleRequest): string {

@@ -34,6 +34,7 @@ import {
   neckFields,
   type PictureQuery,
   reachOf,
+  saying,
   svgOptions,
   whyOf,
 } from './neck-answer.ts';
@@ -54,6 +55,12 @@ export function fingerings(
   const cautions = answer.cautions.map(cautionInWords);
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
   const title = () => headline(name, neck);
+  // The picture shows the nearest that can be played, where what was asked for cannot.
+  const pictureTitle = () => {
+    const { alternative } = answer;
+    const said = saying(title(), answer.reason);
+    return alternative ? `${said}; instead, in style ${alternative.style}` : said;
+  };
   const titles = () => ({ title: name, remarks: [title()] });
   // Without a fingering that was asked for there is nothing to be played; the nearest one is only shown.
   const isPlayable = answer.fingerings.length > 0;
@@ -78,8 +85,8 @@ export function fingerings(
     svg: () =>
       neckSvg(
         best
-          ? drawFingering(neck, scale, best, title(), { labels: query.labels })
-          : drawFretboard(neck, scale, title(), query.labels),
+          ? drawFingering(neck, scale, best, pictureTitle(), { labels: query.labels })
+          : drawFretboard(neck, scale, pictureTitle(), query.labels),
         svgOptions(query),
       ),
     txt: () =>

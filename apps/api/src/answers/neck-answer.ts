@@ -64,7 +64,8 @@ export function neckFields({ neck, reading, alsoTuned }: AskedNeck) {
     capo: neck.capoFret,
     capoStrings: neck.capoStrings,
     scaleLengthMm: neck.scaleLengthMm,
-    scaleLengthsMm: neck.strings.toReversed().map(({ scaleLengthMm }) => scaleLengthMm),
+    // To a tenth, as all lengths: what lies between the outer strings is worked out.
+    scaleLengthsMm: neck.strings.toReversed().map(({ scaleLengthMm }) => Math.round(scaleLengthMm * 10) / 10),
     frets: neck.slots.at(-1)?.fret,
   };
 }
@@ -89,6 +90,11 @@ export function headline(name: string, neck: Neck): string {
 /** Why something cannot be played, in words and for programs; undefined where it can. */
 export function whyOf(reason: Reason | undefined) {
   return reason && { reason: reasonInWords(reason), reasonKind: reason.kind };
+}
+
+/** A title that says why what it names cannot be played, where it cannot. */
+export function saying(title: string, reason: Reason | undefined): string {
+  return reason ? `${title}: ${reasonInWords(reason)}` : title;
 }
 
 /** What a query asks of a hand, as core takes it. */

@@ -28,6 +28,7 @@ import {
   type InForms,
   neckFields,
   type PictureQuery,
+  saying,
   svgOptions,
   whyOf,
 } from './neck-answer.ts';
@@ -81,7 +82,7 @@ export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: 
   return {
     fileName: () => fileNameOf(['round', family.slug, root.name], neck),
     json: () => roundJson(answer, isPlayable ? orRefuse(play()) : undefined, family, asked, query),
-    svg: () => roundSvg(answer, title(), neck, query),
+    svg: () => roundSvg(answer, saying(title(), answer.reason), neck, query),
     txt: () => roundText(answer, title(), isPlayable ? pieceText(orRefuse(play()), neck) : ''),
     mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),
     musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles()),
