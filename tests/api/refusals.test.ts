@@ -38,6 +38,7 @@ describe('names that nothing has', () => {
     ['/v1/routes?from=dorian&to=phrigian', 'to', 'phrygian'],
     ['/v1/modes/constructor', 'mode', ''],
     ['/v1/modes/__proto__/A', 'mode', ''],
+    ['/v1/rounds/dorian/C', 'family', 'a family, and Dorian is a mode; the nearest names are major'],
   ])('%s says that %s is unknown and suggests %s', async (path, field, suggestion) => {
     const problem = await refused(path, 404);
     expect(problem.errors[0]?.field).toBe(field);

@@ -4,7 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { type CodeSample, openApiDocument, PROBLEM_KINDS, problemType } from '@stillroot/contract';
-import { escapeXml } from '@stillroot/notation';
+import { escapeXml, withCode } from '@stillroot/notation';
 import { REFERENCE_STYLE } from './reference-style.ts';
 
 /** A page, and what a browser may do with it. */
@@ -143,9 +143,4 @@ function problemsHtml(): string {
       `<dt><code>${kind.status}</code> <a href="${problemType(kind)}">${escapeXml(kind.title)}</a></dt><dd>${withCode(kind.meaning)}</dd>`,
   );
   return `<section><h2 id="problems">Problems</h2><p>As <code>application/problem+json</code> (RFC 9457).</p><dl>${rows.join('')}</dl></section>`;
-}
-
-/** Text in which what stands between grave accents is code. */
-function withCode(text: string): string {
-  return escapeXml(text).replaceAll(/`([^`]*)`/g, '<code>$1</code>');
 }

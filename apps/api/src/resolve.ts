@@ -3,6 +3,7 @@
  */
 import {
   type FamilyEntry,
+  familyEntryOf,
   findFamily,
   findInstrument,
   findMode,
@@ -38,9 +39,13 @@ export function resolveMode(text: string, field = 'mode'): ModeEntry {
   return findMode(text) ?? unknown(field, text, 'a mode', suggestModes(text));
 }
 
-/** The family of a name, or a problem that suggests the nearest. */
+/** The family of a name, or a problem that suggests the nearest, or the family of a mode that is called that. */
 export function resolveFamily(text: string): FamilyEntry {
-  return findFamily(text) ?? unknown('family', text, 'a family', suggestFamilies(text));
+  const family = findFamily(text);
+  if (family) return family;
+  const entry = findMode(text);
+  const what = entry ? `a family, and ${entry.name} is a mode` : 'a family';
+  return unknown('family', text, what, entry ? [familyEntryOf(entry.mode)] : suggestFamilies(text));
 }
 
 /** The instrument of a name in a path, or a problem that suggests the nearest. */

@@ -19,3 +19,4 @@ export { escapeXml } from './neck-svg-text.ts';
 export { pieceText, timingText } from './piece-text.ts';
 export { type SheetOptions, sheetSvg } from './sheet-svg.ts';
 export { type FretboardTextOptions, fingeringSummary, fingeringText, fretboardText } from './text.ts';
+export { withCode, withoutCode } from './with-code.ts';
