@@ -159,6 +159,13 @@ test('what no hand can play is an answer, not an error', async () => {
   expect(body.alternative?.fingering.reachMm).toBeLessThanOrEqual(body.handReachMm);
 });
 
+test('a parameter that is given twice is said to be', async () => {
+  const { status, body } = await ask<Problem>(served.origin, '/v1/rounds/major/A?tempo=80&tempo=90');
+  expect(status).toBe(400);
+  expect(body.errors[0]).toMatchObject({ field: 'tempo', value: '80,90' });
+  expect(body.errors[0]?.expected).toMatch(/; given once$/);
+});
+
 test('a picture says what could not be played, and what it shows instead', async () => {
   const alone = await ask(
     served.origin,

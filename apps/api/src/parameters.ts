@@ -76,6 +76,8 @@ function problemsOf(
       }));
     }
     const field = String(issue.path[0] ?? 'request');
-    return [{ field, value: shortened(String(values.get(field) ?? '')), expected: issue.message }];
+    const value = values.get(field) ?? '';
+    const expected = Array.isArray(value) ? `${issue.message}; given once` : issue.message;
+    return [{ field, value: shortened(String(value)), expected }];
   });
 }
