@@ -131,6 +131,17 @@ describe('a number', () => {
 });
 
 describe('the view', () => {
+  test('German note names are in the sentences of a comparison, and in what is heard', async () => {
+    const page = await stage.open('/compare/?a=dorian&b=aeolian&root=b&names=german');
+    await says(page, 'h1', 'Dorian and Aeolian on H');
+    await says(page, '.against', '(Gis → G)');
+    expect((await page.locator('.facts').allTextContents()).join()).toMatch(/Gis/);
+    expect((await page.locator('.facts').allTextContents()).join()).not.toMatch(/[A-G]♯/u);
+    await page.goto(`${stage.origin}/rounds/major/b/?names=german&countIn=0`);
+    await page.locator('.play-go').click();
+    await says(page, '.play-now', 'H major: H, 1');
+  });
+
   test('German note names are everywhere on the page, and English ones come back', async () => {
     const page = await stage.open(`/modes/ionian/e/?names=german&labels=notes`);
     await says(page, '.formula .big', 'Gis');

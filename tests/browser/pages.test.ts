@@ -40,6 +40,17 @@ describe.each([...PAGE_KINDS, ...FRAMES])('%s at %s', (_kind, path) => {
     expect(complaints).toEqual([]);
   });
 
+  test('defines every shape that it draws', async () => {
+    const drawn = await page.evaluate(() => [
+      ...new Set([...document.querySelectorAll('use')].map((use) => use.getAttribute('href') ?? '')),
+    ]);
+    const defined = await page.evaluate(
+      (names) => names.filter((name) => document.getElementById(name.slice(1)) !== null),
+      drawn,
+    );
+    expect(defined).toEqual(drawn);
+  });
+
   test('has nothing that axe finds in light', async () => {
     await page.emulateMedia({ colorScheme: 'light' });
     expect(await violationsOf(new AxeBuilder({ page }))).toEqual([]);

@@ -12,6 +12,7 @@ const PLACES: readonly (readonly [selector: string, which: NotesIn])[] = [
   ['svg.neck desc, svg.neck .mark text, svg.neck .open', 'all'],
   ['.formula td, .turn-notes, .moved b, .plain td, .plain tbody th span, .plain thead b', 'all'],
   ['.roots a, #choose-root option', 'all'],
+  ['.against b, .a-compare .facts, .a-compare h1, .a-route h1, .a-route .where b, .play-now', 'all'],
   ['.a-scale h1, .a-round h1, .a-scale .lead, .place, .a-scale .note, a[href*="/rounds/"]', 'all'],
 ];
 
@@ -43,7 +44,10 @@ export function applyNaming({ names, accidentals }: Pick<Choices, 'names' | 'acc
   if (watcher) return;
   watcher = new MutationObserver((changes) => {
     for (const { addedNodes } of changes)
-      for (const node of addedNodes) if (node instanceof Element) nameWithin(node);
+      for (const node of addedNodes) {
+        if (node instanceof Element) nameWithin(node);
+        else if (node instanceof Text) nameText(node);
+      }
   });
   watcher.observe(document.body, { childList: true, subtree: true });
 }

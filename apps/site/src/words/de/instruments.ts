@@ -7,11 +7,11 @@ import { counted, joined, numberWord } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   find: 'Ein Instrument finden',
-  findHint: 'Nach Name, Zahl der Saiten oder Stimmung, auf Englisch: five strings low B, mandolin, DADGAD.',
+  findHint: 'Nach Name, Zahl der Saiten oder Stimmung: Mandoline, five strings low B, DADGAD.',
   notFound: 'Kein Instrument passt zu allen diesen Wörtern. Lass eines weg oder sieh die ganze Liste durch.',
   failed: 'Die Liste konnte nicht geladen werden; unten steht sie ganz.',
   notServed: 'Instrumente, die es hier nicht gibt',
-  notServedLead: 'Nach diesen wird gefragt, sie lassen sich aber nicht bedienen, und warum.',
+  notServedLead: 'Nach diesen wird gefragt, sie fehlen hier aber, und warum.',
   strings: 'Saiten',
   builtWith: 'gebaut mit',
   writing: 'Notiert im',

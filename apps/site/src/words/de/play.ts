@@ -24,11 +24,11 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   noSound: 'Dieser Browser gibt Seiten keinen Ton. Noten, Tabulatur und Dateien funktionieren trotzdem.',
   controls: 'Abspielgerät',
 
-  time: 'In der Zeit',
+  time: 'Tempo und Takt',
   line: 'Was gespielt wird',
   ladder: 'Tempoleiter',
   sounds: 'Was klingt',
-  files: 'Zum Mitnehmen',
+  files: 'Herunterladen',
 
   tempo: 'Tempo, Schläge pro Minute',
   value: 'Notenwert',
@@ -38,7 +38,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   seed: 'Welcher Gang',
   repeats: 'Wiederholungen je Modus',
   rest: 'Schläge Pause zwischen Modi',
-  loop: 'Im Kreis läuft',
+  loop: 'Wiederholt wird',
   step: 'Steigt um',
   top: 'Bis',
   every: 'Nach Durchgängen',
@@ -59,7 +59,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
 
   keys: 'Tasten, solange der Fokus auf Abspielen oder daneben liegt: Die Leertaste spielt und hält an; ← und → gehen Ton für Ton, mit der Umschalttaste Modus für Modus; Pos1 geht an den Anfang; + und − ändern das Tempo.',
   hearing:
-    'Der Ton beginnt leise; ein Link kann ihn nie lauter machen. Halte ihn leise, im Kopfhörer noch leiser, und gönne den Ohren Ruhe. Wenn sie nach dem Spielen klingen oder sich dumpf anfühlen, suche ärztlichen Rat.',
+    'Der Ton beginnt leise; ein Link kann ihn nie lauter machen. Halte ihn leise, im Kopfhörer noch leiser, und gönne den Ohren Ruhe. Wenn sie nach dem Spielen klingeln oder sich dumpf anfühlen, suche ärztlichen Rat.',
   practice:
     'Nur allgemeine Hinweise. Steigere das Tempo schrittweise, mache Pausen, und höre auf, wenn Schmerzen, Taubheit oder Kribbeln auftreten. Bei Beschwerden suche ärztlichen Rat, am besten bei jemandem, der Musizierende behandelt; in Fragen der Technik hilft eine ausgebildete Lehrkraft.',
 
@@ -78,7 +78,7 @@ export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {
   fourths: 'in Quarten',
   'groups-of-three': 'in Dreiergruppen',
   'groups-of-four': 'in Vierergruppen',
-  'random-walk': 'ein zufälliger Gang',
+  'random-walk': 'zufällig',
   'degree-and-root': 'jede Stufe, vom Grundton beantwortet',
 };
 

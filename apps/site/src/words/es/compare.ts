@@ -26,7 +26,7 @@ export const COMPARE: SameShape<typeof English.COMPARE> = {
   onOneNeck: 'En un solo mástil',
   keyRoot: 'la tónica',
   keyShared: ', dibujadas tenues',
-  onlyIn: 'bajo una marca: solo en',
+  onlyIn: 'debajo de la figura: solo en',
 
   churchTitle: 'Los modos eclesiásticos entre sí',
   churchLead:

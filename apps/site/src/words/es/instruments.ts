@@ -7,11 +7,11 @@ import { counted, joined, numberWord } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   find: 'Encontrar un instrumento',
-  findHint: 'Por nombre, número de cuerdas o afinación, en inglés: five strings low B, mandolin, DADGAD.',
+  findHint: 'Por nombre, número de cuerdas o afinación: mandolina, five strings low B, DADGAD.',
   notFound: 'Ningún instrumento cumple todas estas palabras. Quita alguna, o mira la lista entera.',
   failed: 'No se pudo cargar la lista; abajo está entera.',
   notServed: 'Instrumentos que no están aquí',
-  notServedLead: 'Se pide que estén y no pueden estar, y por qué.',
+  notServedLead: 'Hay quien los pide; por qué no están aquí.',
   strings: 'Cuerdas',
   builtWith: 'se construye con',
   writing: 'Se escribe en',

@@ -23,7 +23,7 @@ export const MAP: SameShape<typeof English.MAP> = {
     'Con el teclado: Tab para entrar en el mapa, después las flechas (arriba es más brillante, a los lados están las familias siguientes), Intro para abrir, + y − para cambiar el tamaño. Con el ratón: arrastra para mover, la rueda con la tecla Control para cambiar el tamaño.',
   brighter: 'brillante',
   darker: 'oscuro',
-  largestSteps: 'pasos mayores',
+  largestSteps: 'paso más grande',
 
   keyTitle: 'Cómo se lee',
   keyDegree:

@@ -25,11 +25,11 @@ export const PLAY: SameShape<typeof English.PLAY> = {
     'Este navegador no da sonido a las páginas. La partitura, la tablatura y los archivos funcionan igual.',
   controls: 'Reproductor',
 
-  time: 'En el tiempo',
+  time: 'Tempo y compás',
   line: 'Qué se toca',
   ladder: 'Escalera de tempo',
   sounds: 'Qué suena',
-  files: 'Para llevar',
+  files: 'Descargar',
 
   tempo: 'Tempo, pulsos por minuto',
   value: 'Figura',
@@ -43,7 +43,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   step: 'Sube de',
   top: 'Hasta',
   every: 'Después de vueltas',
-  backing: 'Bajo las notas',
+  backing: 'Acompañamiento',
   metronome: 'Metrónomo',
   metronomeOn: 'todo el tiempo',
   metronomeOff: 'solo en los compases previos',
@@ -60,7 +60,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
 
   keys: 'Teclas, mientras el foco está en Reproducir o a su lado: la barra espaciadora toca y detiene; ← y → van nota a nota, con Mayús modo a modo; Inicio vuelve al principio; + y − cambian el tempo.',
   hearing:
-    'El sonido empieza bajo; un enlace nunca puede subirlo. Mantenlo bajo, más aún con auriculares, y deja descansar los oídos. Si después de tocar te zumban o los notas tapados, consulta a un médico.',
+    'El sonido empieza bajo; un enlace nunca puede subirlo. Mantenlo bajo, más aún con auriculares, y deja descansar los oídos. Si después de tocar te zumban los oídos o los sientes tapados, consulta a un médico.',
   practice:
     'Solo información general. Sube el tempo poco a poco, haz pausas y para si sientes dolor, entumecimiento u hormigueo. Si hay síntomas, consulta a un médico, mejor si trata a músicos; para la técnica, pregunta a un profesor cualificado.',
 
@@ -79,7 +79,7 @@ export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {
   fourths: 'por cuartas',
   'groups-of-three': 'en grupos de tres',
   'groups-of-four': 'en grupos de cuatro',
-  'random-walk': 'un paseo al azar',
+  'random-walk': 'al azar',
   'degree-and-root': 'cada grado, con la tónica por respuesta',
 };
 

@@ -47,7 +47,7 @@ export const cautionWords: typeof English.cautionWords = (caution) => {
     case 'wide-stretch':
       return `Aquí la mano se abre ${caution.openingMm} mm, mucho para una mano que alcanza ${caution.reachMm} mm. Empieza más arriba en el mástil, usa una cejilla o deja que la mano se desplace, y no mantengas ni repitas el estiramiento mucho tiempo; un profesor puede mostrarte qué conviene a tu mano.`;
     case 'practice':
-      return 'Solo información general: calienta, aumenta el tiempo y el tempo poco a poco y descansa a menudo. Para si sientes dolor, entumecimiento u hormigueo, y consulta a un médico; para la técnica, pregunta a un profesor cualificado.';
+      return 'Solo información general: calienta, aumenta poco a poco la duración y el tempo y descansa a menudo. Para si sientes dolor, entumecimiento u hormigueo, y consulta a un médico; para la técnica, pregunta a un profesor cualificado.';
   }
 };
 
