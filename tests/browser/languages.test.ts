@@ -71,6 +71,19 @@ describe.each([
   });
 });
 
+test.each([
+  ['/de/compare/?a=phrygian&b=dorian', 'Dur', 'Ionisch und Dorisch'],
+  ['/de/compare/?a=phrygian&b=dorian', 'natürliches Moll', 'Äolisch und Dorisch'],
+  ['/es/compare/?a=phrygian&b=dorian', 'mayor', 'jónico y dórico'],
+  ['/es/compare/?a=phrygian&b=dorian', 'menor natural', 'eólico y dórico'],
+])('%s reads %s as the everyday scale', async (path, typed, title) => {
+  const page = await stage.open(path);
+  await page.locator('#choose-a, [name="a"]').first().fill(typed);
+  await page.keyboard.press('Tab');
+  await expect.poll(() => page.locator('h1').textContent()).toContain(title);
+  await page.context().close();
+});
+
 test('a mode is found by its German name', async () => {
   const page = await stage.open('/de/search/?q=Dorisch');
   await expect.poll(() => page.locator('.results a').first().textContent()).toBe('Dorisch');

@@ -15,7 +15,7 @@ export function searchFile(): SearchFile {
       slug,
       name,
       ...aliases,
-      ...ownName(name),
+      ...[name, ...aliases].flatMap(ownName),
     ]),
     families: CATALOGUE.families.map(({ head, slug, name, aliases }) => [
       head.mode.index,

@@ -19,6 +19,8 @@ const CHURCH: Readonly<Record<string, string>> = {
 
 const NAMES: Readonly<Record<string, string>> = {
   major: 'Dur',
+  minor: 'Moll',
+  'natural minor': 'natürliches Moll',
   'harmonic minor': 'harmonisches Moll',
   'melodic minor': 'melodisches Moll',
   'harmonic major': 'harmonisches Dur',

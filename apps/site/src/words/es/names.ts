@@ -19,6 +19,8 @@ const CHURCH: Readonly<Record<string, string>> = {
 
 const NAMES: Readonly<Record<string, string>> = {
   major: 'mayor',
+  minor: 'menor',
+  'natural minor': 'menor natural',
   'harmonic minor': 'menor armónica',
   'melodic minor': 'menor melódica',
   'harmonic major': 'mayor armónica',
