@@ -27,16 +27,15 @@ export function methodsOf(url: string): string {
 }
 
 /** The problem of a method that an address does not take. */
-export function wrongMethod(method: string, allow: string): Problem {
-  return { field: 'method', value: shortened(method), expected: `one of ${allow}` };
+export function wrongMethod(method: string, url: string): Problem {
+  return { field: 'method', value: shortened(method), expected: `one of ${methodsOf(url)}` };
 }
 
 /** Refuses an address that is not there, or a method that is not read. */
 export function refuseUnknown(request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (request.method !== 'GET' && request.method !== 'HEAD') {
-    const allow = methodsOf(request.url);
-    reply.header('allow', allow);
-    return sendProblem(reply, 'wrongMethod', [wrongMethod(request.method, allow)]);
+    reply.header('allow', methodsOf(request.url));
+    return sendProblem(reply, 'wrongMethod', [wrongMethod(request.method, request.url)]);
   }
   return sendProblem(reply, 'unknownPath', [
     { field: 'path', value: shortened(request.url), expected: KNOWN_PATH },

@@ -37,7 +37,7 @@ export function documentAt(url: string, accept: string | undefined, about: Descr
     case '/metrics':
       return ifAccepted(accept, 'text/plain', () => figures(about));
     case '/v1/batch':
-      return makeProblem(new ProblemReply('wrongMethod', [wrongMethod('GET', methodsOf(url))]), [
+      return makeProblem(new ProblemReply('wrongMethod', [wrongMethod('GET', url)]), [
         'Allow',
         methodsOf(url),
       ]);

@@ -13,7 +13,6 @@ import {
   playFingering,
   type Result,
   type Root,
-  reasonInWords,
   spell,
 } from '@stillroot/core';
 import {
@@ -51,8 +50,8 @@ export function fingerings(
   const scale = spell(entry.mode, root);
   const name = scaleName(scale);
   const answer = fingeringsOf(neck, scale, { ...handOptions(query), limit: query.limit });
-  const reason = answer.reason && reasonInWords(answer.reason);
-  const cautions = answer.cautions.map(cautionInWords);
+  const why = whyOf(answer.reason);
+  const cautions = () => answer.cautions.map(cautionInWords);
   const best = answer.fingerings[0] ?? answer.alternative?.fingering;
   const title = () => headline(name, neck);
   // The picture shows the nearest that can be played, where what was asked for cannot.
@@ -79,8 +78,8 @@ export function fingerings(
       root: root.name,
       handReachMm: reachOf(query),
       ...answer,
-      ...whyOf(answer.reason),
-      cautions,
+      ...why,
+      cautions: cautions(),
     }),
     svg: () =>
       neckSvg(
@@ -92,14 +91,14 @@ export function fingerings(
     txt: () =>
       [
         title(),
-        ...(reason ? [`No fingering: ${reason}.`] : []),
+        ...(why ? [`No fingering: ${why.reason}.`] : []),
         ...(answer.alternative
           ? [`The nearest that can be played is in style ${answer.alternative.style}:`]
           : []),
         ...textOf(neck, answer, best),
         '',
         ...(isPlayable ? [pieceText(orRefuse(play()), neck)] : []),
-        ...cautions,
+        ...cautions(),
         '',
       ].join('\n'),
     mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),

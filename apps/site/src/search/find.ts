@@ -93,7 +93,7 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
 
 /** Finds what a text asks for, from a fret where it names one. */
 export function search(text: string, index: SearchIndex): SearchResult {
-  const { text: typed, fret } = withoutFret(text);
+  const { text: typed, fret } = withoutFret(text.slice(0, LONGEST_TEXT));
   // Rounds are found by their family.
   const result = searchAnywhere(typed.replace(ROUND_OF, ''), index);
   return fret === undefined ? result : { ...result, fret };
@@ -124,7 +124,7 @@ export function modeMeant(
 
 /** Where a text names a scale and an instrument, the scale on that instrument; one on a root before others. */
 function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | undefined {
-  const found = partings(typed.slice(0, LONGEST_TEXT)).flatMap(({ scale, instrument }): SearchResult[] => {
+  const found = partings(typed).flatMap(({ scale, instrument }): SearchResult[] => {
     const [on] = findByName(wordsOf(instrument), index.instruments, 0);
     if (!on) return [];
     const result = searchAll(scale, index, 0);
@@ -137,7 +137,7 @@ function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | u
 
 /** The mode at a place of a family: on its own root, or where it lies in a parent whose root was told. */
 function searchPlace(typed: string, index: SearchIndex): SearchResult | undefined {
-  const placed = placedIn(typed.slice(0, LONGEST_TEXT));
+  const placed = placedIn(typed);
   if (!placed) return undefined;
   const { root: parentRoot, rest } = withoutRoot(placed.parent);
   const [family] = findByName(rest, index.families);

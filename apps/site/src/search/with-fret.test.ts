@@ -12,6 +12,7 @@ describe('a fret in a text', () => {
     ['re dórico desde el traste 10', 're dórico', 10],
     ['re dórico 10.º traste', 're dórico', 10],
     ['A Dorian fret 0', 'A Dorian', 0],
+    ['A Dorian fret 5 bass fret 5', 'A Dorian bass fret 5', 5],
   ])('%s', (text, rest, fret) => {
     expect(withoutFret(text)).toEqual({ text: rest, fret });
   });

@@ -21,9 +21,11 @@ const NAMED = [
 /** Takes the fret out of a text; a second one stays. */
 export function withoutFret(text: string): WithoutFret {
   for (const pattern of NAMED) {
-    const [named = '', fret] = pattern.exec(text) ?? [];
-    const [before = '', after = ''] = text.split(named).map((part) => part.trim());
-    if (fret !== undefined) return { text: `${before} ${after}`.trim(), fret: Number(fret) };
+    const found = pattern.exec(text);
+    if (!found) continue;
+    const [named, fret] = found;
+    const [before, after] = [text.slice(0, found.index), text.slice(found.index + named.length)];
+    return { text: `${before.trim()} ${after.trim()}`.trim(), fret: Number(fret) };
   }
   return { text, fret: undefined };
 }

@@ -33,7 +33,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   wayDegrees: 'einige Stufen, in jedem Modus, der sie hat',
   waySteps: 'Schritte in Halbtönen, oder als T und S, W und H',
   wayInstrument: 'ein Instrument oder eine Stimmung',
-  wayWhere: 'eine Tonleiter auf einem Instrument, ab einem Bund',
+  wayWhere: 'eine Skala auf einem Instrument, ab einem Bund',
 
   mode: ['Modus', 'Modi'],
   scale: ['Skala', 'Skalen'],
