@@ -98,7 +98,7 @@ export async function arrivals(
 }
 
 /** The time until the next arrival: exponentially distributed. */
-function gapMs(perSecond: number): number {
+export function gapMs(perSecond: number): number {
   return (-Math.log(1 - Math.random()) * 1000) / perSecond;
 }
 

@@ -1,10 +1,11 @@
 /**
  * Servers in processes of their own, on a core of their own where that can be had.
  */
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, execFile, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 
 /** A server that runs. */
 export interface Running {
@@ -23,6 +24,7 @@ export interface Running {
 
 const MAIN = fileURLToPath(new URL('../../apps/api/serve.js', import.meta.url));
 const BARE = fileURLToPath(new URL('api-bare.ts', import.meta.url));
+const MACHINE = fileURLToPath(new URL('api-machine.ts', import.meta.url));
 
 /** What `/proc` counts processor time in, on every Linux of today. */
 const TICKS_A_SECOND = 100;
@@ -40,15 +42,26 @@ export function startServer(isPinned: boolean, env: NodeJS.ProcessEnv = {}): Pro
   });
 }
 
-/** Starts a bare server that answers everything as an address is answered now, perhaps after some reckoning. */
-export function startBare(address: string, isPinned: boolean, workMs = 0): Promise<Running> {
-  return start([...MEMORY, BARE, address, String(workMs)], isPinned, {});
+/** Starts a bare server that answers everything as an address is answered now. */
+export function startBare(address: string, isPinned: boolean): Promise<Running> {
+  return start([...MEMORY, BARE, address], isPinned, {});
+}
+
+/** How long pieces of work would let one another wait on the core that servers run on. */
+export async function machineAlone(
+  isPinned: boolean,
+  { pieceMs, seconds, share }: { readonly pieceMs: number; readonly seconds: number; readonly share: number },
+): Promise<{ readonly p50Ms: number; readonly p99Ms: number }> {
+  const [command, ...args] = onItsCore(isPinned, [MACHINE, ...[pieceMs, seconds, share].map(String)]);
+  const { stdout } = await promisify(execFile)(command, args);
+  const [p50Ms, p99Ms] = stdout.trim().split(' ').map(Number) as [number, number];
+  return { p50Ms, p99Ms };
 }
 
 async function start(args: readonly string[], isPinned: boolean, env: NodeJS.ProcessEnv): Promise<Running> {
   const begun = performance.now();
-  const command = isPinned ? ['taskset', '-c', '0', process.execPath, ...args] : [process.execPath, ...args];
-  const child = spawn(command[0] as string, command.slice(1), {
+  const [command, ...rest] = onItsCore(isPinned, args);
+  const child = spawn(command, rest, {
     env: { ...process.env, ...env },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -71,6 +84,11 @@ async function start(args: readonly string[], isPinned: boolean, env: NodeJS.Pro
     stop: () => end(child, 'SIGTERM'),
     kill: () => end(child, 'SIGKILL'),
   };
+}
+
+/** The command that runs a script with its flags, on core 0 where that can be. */
+function onItsCore(isPinned: boolean, args: readonly string[]): readonly [string, ...string[]] {
+  return isPinned ? ['taskset', '-c', '0', process.execPath, ...args] : [process.execPath, ...args];
 }
 
 async function end(child: ChildProcess, signal: 'SIGTERM' | 'SIGKILL'): Promise<void> {
