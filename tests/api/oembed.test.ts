@@ -11,7 +11,7 @@ import { ask, type Served, serve } from './server.ts';
 let served: Served;
 const folder = mkdtempSync(join(tmpdir(), 'stillroot-'));
 beforeAll(async () => {
-  served = await serve(folder);
+  served = await serve({ siteFolder: folder });
 });
 afterAll(async () => {
   await served.close();

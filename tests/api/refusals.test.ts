@@ -60,6 +60,20 @@ describe('names that nothing has', () => {
   });
 });
 
+describe('a file of what cannot be played', () => {
+  test.each([
+    ['/v1/modes/locrian/A/fingerings.mid?style=one-string&fret=20', 'style=one-string&fret=10'],
+    ['/v1/rounds/harmonic-minor/A.musicxml?style=across-the-neck', 'style=position'],
+  ])('%s names what can be, which then is', async (path, instead) => {
+    const { errors } = await refused(path, 422);
+    const style = errors.find(({ field }) => field === 'style');
+    expect(style?.expected).toContain(instead);
+    const [query = ''] = style?.expected.split(/[ ,]/) ?? [];
+    const { status } = await ask(served.origin, `${path.split('?')[0]}?${query}`);
+    expect(status).toBe(200);
+  });
+});
+
 const FORTY_STRINGS = Array.from({ length: 40 }, () => 'E2').join('-');
 
 describe('parameters that are not what they should be', () => {
@@ -79,6 +93,7 @@ describe('parameters that are not what they should be', () => {
       'capoStrings[0]',
       'strings of this neck by number, 1 to 6',
     ],
+    ['/v1/modes/dorian/A/fretboard?capoStrings=1,2', 'capoStrings', 'the fret that the capo lies on as well'],
     ['/v1/modes/dorian/A/fretboard?capoStrings=two', 'capoStrings', 'whole numbers from 1 to 14'],
     ['/v1/modes/dorian/A/fretboard?transpose=99', 'transpose', 'a whole number from -24 to 24'],
     ['/v1/modes/dorian/A/fretboard?instrument=bass-5&transpose=-24', 'transpose', 'MIDI notes 0 to 127'],

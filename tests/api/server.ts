@@ -1,7 +1,7 @@
 /**
  * The API on a real socket, and a way to ask it.
  */
-import { buildApp } from '@stillroot/api';
+import { type AppOptions, buildApp } from '@stillroot/api';
 
 /** A listening server. */
 export interface Served {
@@ -19,8 +19,8 @@ export interface Answer<T> {
 }
 
 /** Listens on any free port of this machine. */
-export async function serve(siteFolder?: string): Promise<Served> {
-  const app = await buildApp(siteFolder === undefined ? {} : { siteFolder });
+export async function serve(options: AppOptions = {}): Promise<Served> {
+  const app = await buildApp(options);
   const origin = await app.listen({ host: '127.0.0.1', port: 0 });
   return { origin, close: () => app.close() };
 }

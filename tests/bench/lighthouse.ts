@@ -55,7 +55,7 @@ interface Report {
 /** Judges pages one after another; throws where Lighthouse cannot. */
 export async function judgePages(paths: readonly string[]): Promise<readonly Judgement[]> {
   const [served, browser, folder] = await Promise.all([
-    serve(SITE_FOLDER),
+    serve({ siteFolder: SITE_FOLDER }),
     chromium.executablePath(),
     mkdtemp(join(tmpdir(), 'stillroot-lighthouse-')),
   ]);

@@ -63,7 +63,7 @@ export const FRAMES: typeof PAGE_KINDS = [
 /** Opens the stage; the site must have been built. */
 export async function openStage(): Promise<Stage> {
   invariant(existsSync(SITE_FOLDER), 'the site is built (pnpm build) before the browser looks at it');
-  const served = await serve(SITE_FOLDER);
+  const served = await serve({ siteFolder: SITE_FOLDER });
   // The browser was seen to crash as it started; nothing was looked at by then.
   const browser = await launch().catch(launch);
   const contexts: BrowserContext[] = [];

@@ -14,7 +14,7 @@ beforeAll(async () => {
   const folder = await mkdtemp(join(tmpdir(), 'stillroot-site-'));
   await writeFile(join(folder, '404.html'), '<p>none</p>');
   await writeFile(join(folder, 'index.html'), '<p>home</p>');
-  served = await serve(folder);
+  served = await serve({ siteFolder: folder });
 });
 afterAll(() => served.close());
 

@@ -68,6 +68,7 @@ describe('too much', () => {
   ])('%s gets 431', async (_what, bytes) => {
     const reply = await exchange(bytes);
     expect(reply).toMatch(/^HTTP\/1\.1 431 /);
+    expect(reply).toMatch(/^access-control-allow-origin: \*\r$/im);
     expect(reply).toContain('application/problem+json');
     await isWell();
   });

@@ -93,6 +93,7 @@ test.each([
   [{ PORT: '70000' }, 'PORT is "70000"'],
   [{ REQUESTS_PER_MINUTE: '-1' }, 'REQUESTS_PER_MINUTE is "-1"'],
   [{ REDIS_URL: 'localhost' }, 'REDIS_URL is "localhost"'],
+  [{ SITE_ORIGIN: 'example.org' }, 'SITE_ORIGIN is "example.org"'],
   [{ LOG_LEVEL: 'loud' }, 'LOG_LEVEL is "loud"'],
   [{ HOST: 'nowhere.invalid' }, 'HOST is "nowhere.invalid"'],
 ])('%j is refused with a sentence', async (env, said) => {

@@ -29,6 +29,8 @@ export interface AppOptions {
   readonly trustedProxies?: number;
   /** How much memory answers are kept in. */
   readonly mostKeptBytes?: number;
+  /** Where clients find it; samples in the reference are written for it. */
+  readonly origin?: string;
   /** What answers are called the same by; a digest of their sources where absent. */
   readonly dataVersion?: string;
 }
@@ -55,6 +57,7 @@ export async function buildApp(options: AppOptions = {}): Promise<App> {
     mostKeptBytes: options.mostKeptBytes ?? USUAL_KEPT_BYTES,
     trustedProxies: options.trustedProxies ?? 0,
     ...(limit && { limit }),
+    ...(options.origin !== undefined && { origin: options.origin }),
   });
   const app: FastifyInstance = Fastify({
     logger: log ?? false,

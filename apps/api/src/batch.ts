@@ -4,6 +4,7 @@
 import { answers } from '@stillroot/contract';
 import type { FastifyInstance } from 'fastify';
 import type { Desk } from './desk.ts';
+import { makeProblem } from './make-answer.ts';
 import { bytesOf, type Prepared } from './prepared.ts';
 import { ProblemReply, shortened } from './problem-reply.ts';
 
@@ -19,7 +20,7 @@ export function serveBatch(app: FastifyInstance, desk: Desk): void {
       for (let at = 0; at < fields.length; at += 2) reply.header(fields[at] as string, fields[at + 1]);
       return reply.code(refused.status).send(bytesOf(refused.identity));
     }
-    const parts = paths.map((path) => partOf(path, desk.answerTo(path).prepared));
+    const parts = paths.map((path, at) => partOf(path, answerTo(desk, path, at)));
     return reply
       .header('cache-control', 'no-store')
       .header('data-version', desk.dataVersion)
@@ -43,14 +44,14 @@ function pathsOf(body: unknown): readonly string[] {
       })),
     );
   }
-  const { paths } = read.data;
-  const wrong = paths.flatMap((path, at) =>
-    path.startsWith('/v1/')
-      ? []
-      : [{ field: `paths[${at}]`, value: shortened(path), expected: 'an address below /v1/' }],
-  );
-  if (wrong.length > 0) throw new ProblemReply('badInput', wrong);
-  return paths;
+  return read.data.paths;
+}
+
+/** The answer to one address; the others have theirs, whatever is wrong with it. */
+function answerTo(desk: Desk, path: string, at: number): Prepared {
+  if (path.startsWith('/v1/')) return desk.answerTo(path).prepared;
+  const problem = { field: `paths[${at}]`, value: shortened(path), expected: 'an address below /v1/' };
+  return makeProblem(new ProblemReply('unknownPath', [problem]));
 }
 
 /** What stands at a place of the body, short enough to be sent back; nothing where nothing does. */

@@ -25,6 +25,8 @@ export interface DeskOptions {
   readonly limit?: RateLimit;
   /** How many proxies stand in front, whose `X-Forwarded-For` is believed. */
   readonly trustedProxies: number;
+  /** Where clients find the server. */
+  readonly origin?: string;
 }
 
 /** Something that is to be sent, and the endpoint it is of. */
@@ -40,15 +42,17 @@ export class Desk {
   readonly cache: AnswerCache;
   readonly metrics = new Metrics();
   readonly dataVersion: string;
+  readonly origin: string | undefined;
   readonly #limit: RateLimit | undefined;
   readonly #trustedProxies: number;
   isStopping = false;
   /** Where requests are logged; nowhere where absent. */
   log: FastifyBaseLogger | undefined;
 
-  constructor({ dataVersion, mostKeptBytes, limit, trustedProxies }: DeskOptions) {
+  constructor({ dataVersion, mostKeptBytes, limit, trustedProxies, origin }: DeskOptions) {
     this.cache = new AnswerCache(mostKeptBytes);
     this.dataVersion = dataVersion;
+    this.origin = origin;
     this.#limit = limit;
     this.#trustedProxies = trustedProxies;
   }

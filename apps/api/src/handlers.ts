@@ -44,13 +44,14 @@ export type Handlers = {
 };
 
 export const HANDLERS: Handlers = {
-  families: () => modes.families(),
+  families: (_, query, { address }) => modes.families(query, address),
   family: ({ family }) => modes.family(resolveFamily(family)),
   modes: (_, query, { address }) =>
     modes.modes({ ...query, contains: query.contains?.map(degreeText) }, address),
   mode: ({ mode }) => modes.mode(resolveMode(mode)),
   scale: ({ mode, root }) => scales.scale(resolveMode(mode), resolveRoot(root)),
-  related: ({ mode, root }, query) => scales.related(resolveMode(mode), resolveRoot(root), query),
+  related: ({ mode, root }, query, { address }) =>
+    scales.related(resolveMode(mode), resolveRoot(root), query, address),
   fretboard: ({ mode, root }, query) =>
     fretboard(resolveMode(mode), resolveRoot(root), resolveNeck(query), query),
   fingerings: ({ mode, root }, query) =>

@@ -5,6 +5,7 @@
 import { createHash } from 'node:crypto';
 import { type CodeSample, openApiDocument, PROBLEM_KINDS, problemType } from '@stillroot/contract';
 import { escapeXml, withCode } from '@stillroot/notation';
+import { fieldsHtml, namedSchemasHtml, type Schema } from './reference-fields.ts';
 import { REFERENCE_STYLE } from './reference-style.ts';
 
 /** A page, and what a browser may do with it. */
@@ -22,12 +23,17 @@ interface Parameter {
   readonly schema: Readonly<Record<string, unknown>>;
 }
 
+interface Answer {
+  readonly description: string;
+  readonly content?: Readonly<Record<string, { readonly schema: Schema }>>;
+}
+
 interface Operation {
   readonly operationId: string;
   readonly summary: string;
   readonly tags: readonly string[];
   readonly parameters?: readonly Parameter[];
-  readonly responses: Readonly<Record<string, { readonly description: string; readonly content?: object }>>;
+  readonly responses: Readonly<Record<string, Answer>>;
   readonly 'x-codeSamples': readonly CodeSample[];
 }
 
@@ -35,20 +41,25 @@ interface Document {
   readonly info: Readonly<Record<'title' | 'version' | 'summary' | 'description', string>>;
   readonly tags: readonly { readonly name: string; readonly description: string }[];
   readonly paths: Readonly<Record<string, Readonly<Record<string, Operation>>>>;
+  readonly components: { readonly schemas: Readonly<Record<string, Schema>> };
 }
 
-const ORIGIN_IN_SAMPLES = /'(http:\/\/127\.0\.0\.1:8080)?(\/[^']*)'$/;
+/** The path and the query at the end of a sample for a shell. */
+const PATH_IN_SAMPLE = /'https?:\/\/[^/']+(\/[^']*)'$/;
 
-/** Writes the page. */
-export function referencePage(): ReferencePage {
-  const { info, tags, paths } = openApiDocument() as unknown as Document;
+const SCHEMAS = 'What answers are made of';
+const PROBLEMS = 'Problems';
+
+/** Writes the page, its samples for a server at an origin. */
+export function referencePage(origin?: string): ReferencePage {
+  const { info, tags, paths, components } = openApiDocument(origin) as unknown as Document;
   const operations = Object.entries(paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, operation]) => ({ path, method, operation })),
   );
   const sections = tags.map(({ name, description }) => {
     const own = operations.filter(({ operation }) => operation.tags.includes(name));
     const parts = own.map(({ path, method, operation }) => operationHtml(path, method, operation));
-    return `<section><h2 id="${name}">${escapeXml(description)}</h2>${parts.join('')}</section>`;
+    return `<section><h2 id="about-${name}">${escapeXml(description)}</h2>${parts.join('')}</section>`;
   });
   const digest = createHash('sha256').update(REFERENCE_STYLE).digest('base64');
   return {
@@ -61,7 +72,7 @@ export function referencePage(): ReferencePage {
       `<p>${withCode(info.description)}</p>`,
       '<p>The same in OpenAPI 3.1: <a href="/v1/openapi.json">/v1/openapi.json</a></p></header>',
       contents(tags, operations),
-      `<main>${MANNERS}${sections.join('')}${problemsHtml()}</main></body></html>`,
+      `<main>${MANNERS}${sections.join('')}${schemasHtml(components.schemas)}${problemsHtml()}</main></body></html>`,
     ].join('\n'),
   };
 }
@@ -86,9 +97,9 @@ function contents(tags: Document['tags'], operations: readonly Placed[]): string
     const items = operations
       .filter(({ operation }) => operation.tags.includes(name))
       .map(({ path, operation }) => `<li><a href="#${operation.operationId}">${escapeXml(path)}</a></li>`);
-    return `<li><a href="#${name}">${escapeXml(description)}</a><ul>${items.join('')}</ul></li>`;
+    return `<li><a href="#about-${name}">${escapeXml(description)}</a><ul>${items.join('')}</ul></li>`;
   });
-  return `<nav aria-label="Contents"><ul>${groups.join('')}</ul></nav>`;
+  return `<nav aria-label="Contents"><ul>${groups.join('')}<li><a href="#schemas">${SCHEMAS}</a></li><li><a href="#problems">${PROBLEMS}</a></li></ul></nav>`;
 }
 
 function operationHtml(path: string, method: string, operation: Operation): string {
@@ -101,7 +112,8 @@ function operationHtml(path: string, method: string, operation: Operation): stri
     parameters.length === 0
       ? ''
       : `<details><summary>${parameters.length} parameters</summary><dl>${parameters.map(parameterHtml).join('')}</dl></details>`,
-    `<details><summary>Answers</summary><dl>${Object.entries(responses).map(responseHtml).join('')}</dl></details>`,
+    answerHtml(responses['200']),
+    `<details><summary>Statuses</summary><dl>${Object.entries(responses).map(responseHtml).join('')}</dl></details>`,
     `<details><summary>Code</summary>${samples.map(sampleHtml).join('')}</details></article>`,
   ].join('');
 }
@@ -109,7 +121,7 @@ function operationHtml(path: string, method: string, operation: Operation): stri
 /** A link to the example, which the server that shows the page answers. */
 function tryHtml(samples: readonly CodeSample[]): string {
   const shell = samples.find(({ lang }) => lang === 'Shell')?.source ?? '';
-  const address = ORIGIN_IN_SAMPLES.exec(shell)?.[2];
+  const address = PATH_IN_SAMPLE.exec(shell)?.[1];
   if (address === undefined) return '';
   return `<p>Try: <a href="${escapeXml(address)}">${escapeXml(address)}</a></p>`;
 }
@@ -125,10 +137,18 @@ function parameterHtml({ name, in: place, required, description = '', schema }: 
   return `<dt><code>${escapeXml(name)}</code></dt><dd>${escapeXml(description)}<br><small>${escapeXml(facts.join('; '))}</small></dd>`;
 }
 
-function responseHtml([status, { description, content }]: readonly [
-  string,
-  { readonly description: string; readonly content?: object },
-]): string {
+/** The fields of an answer in JSON; nothing of another. */
+function answerHtml(answer: Answer | undefined): string {
+  const schema = answer?.content?.['application/json']?.schema;
+  if (!schema || (!schema.properties && !schema.$ref)) return '';
+  return `<details><summary>Fields of the answer</summary>${fieldsHtml(schema)}</details>`;
+}
+
+function schemasHtml(schemas: Readonly<Record<string, Schema>>): string {
+  return `<section><h2 id="schemas">${SCHEMAS}</h2>${namedSchemasHtml(schemas)}</section>`;
+}
+
+function responseHtml([status, { description, content }]: readonly [string, Answer]): string {
   const types = Object.keys(content ?? {}).join(', ');
   return `<dt><code>${status}</code></dt><dd>${escapeXml(description)}<br><small>${escapeXml(types)}</small></dd>`;
 }
@@ -142,5 +162,5 @@ function problemsHtml(): string {
     (kind) =>
       `<dt><code>${kind.status}</code> <a href="${problemType(kind)}">${escapeXml(kind.title)}</a></dt><dd>${withCode(kind.meaning)}</dd>`,
   );
-  return `<section><h2 id="problems">Problems</h2><p>As <code>application/problem+json</code> (RFC 9457).</p><dl>${rows.join('')}</dl></section>`;
+  return `<section><h2 id="problems">${PROBLEMS}</h2><p>As <code>application/problem+json</code> (RFC 9457).</p><dl>${rows.join('')}</dl></section>`;
 }

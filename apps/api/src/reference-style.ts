@@ -11,7 +11,7 @@ h3{margin:2rem 0 .25rem;font-size:1.05rem;overflow-wrap:anywhere}h3 b{font-size:
 h4{margin:1rem 0 .25rem;font-size:.9rem;color:var(--soft)}
 code,pre{font-family:ui-monospace,Menlo,Consolas,monospace;font-size:.875em}
 pre{overflow-x:auto;padding:.75rem;border:1px solid var(--line)}
-p a{overflow-wrap:anywhere}summary{cursor:pointer;color:var(--soft);padding:.25rem 0}
+p a,nav a{overflow-wrap:anywhere}summary{cursor:pointer;color:var(--soft);padding:.25rem 0}
 dt{margin-top:.5rem}dd{margin-left:1.5rem}small{color:var(--soft)}
 nav ul{list-style:none;padding-left:1rem}nav>ul{columns:2;padding:0}nav>ul>li{break-inside:avoid;margin-bottom:1rem}
 @media(max-width:40rem){nav>ul{columns:1}}

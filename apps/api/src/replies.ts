@@ -55,6 +55,6 @@ export function refuseMalformed(error: NodeJS.ErrnoException, socket: Socket): v
   ]);
   const reason = isTooLong ? 'Request Header Fields Too Large' : 'Bad Request';
   socket.end(
-    `HTTP/1.1 ${status} ${reason}\r\nContent-Type: ${PROBLEM_MEDIA_TYPE}\r\nContent-Length: ${Buffer.byteLength(body)}\r\nConnection: close\r\n\r\n${body}`,
+    `HTTP/1.1 ${status} ${reason}\r\nContent-Type: ${PROBLEM_MEDIA_TYPE}\r\nContent-Length: ${Buffer.byteLength(body)}\r\nAccess-Control-Allow-Origin: *\r\nConnection: close\r\n\r\n${body}`,
   );
 }

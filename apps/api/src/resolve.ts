@@ -111,6 +111,12 @@ function setUpNeck(query: NeckQuery): AskedNeck {
 }
 
 function neckOptions({ capo, capoStrings, scaleLength, frets }: NeckQuery): NeckOptions {
+  if (capoStrings && capo === 0)
+    throw refusal(
+      'capoStrings',
+      capoStrings.join(','),
+      'the fret that the capo lies on as well, such as capo=2',
+    );
   const [first, second] = scaleLength ?? [];
   return {
     capoFret: capo,

@@ -18,6 +18,8 @@ export interface Described {
   readonly cache: AnswerCache;
   readonly metrics: Metrics;
   readonly state: { readonly counting: string };
+  /** Where clients find the server. */
+  readonly origin: string | undefined;
 }
 
 const HOUR = 'public, max-age=3600, stale-while-revalidate=86400';
@@ -47,7 +49,7 @@ export function documentAt(url: string, accept: string | undefined, about: Descr
 }
 
 function once(key: string, about: Described, make: (about: Described) => Prepared): Prepared {
-  const name = `${about.dataVersion} ${key}`;
+  const name = `${about.dataVersion} ${about.origin} ${key}`;
   const known = made.get(name);
   if (known) return known;
   const fresh = make(about);
@@ -55,14 +57,14 @@ function once(key: string, about: Described, make: (about: Described) => Prepare
   return fresh;
 }
 
-function openApi({ dataVersion }: Described): Prepared {
+function openApi({ dataVersion, origin }: Described): Prepared {
   const fields = [...API_FIELDS, 'Vary', 'Accept-Encoding', 'Data-Version', dataVersion];
-  const body = JSON.stringify(openApiDocument());
+  const body = JSON.stringify(openApiDocument(origin));
   return prepare({ status: 200, type: 'application/json; charset=utf-8', body, cacheControl: HOUR, fields });
 }
 
-function reference({ dataVersion }: Described): Prepared {
-  const { html, policy } = referencePage();
+function reference({ dataVersion, origin }: Described): Prepared {
+  const { html, policy } = referencePage(origin);
   const fields = [
     ...API_FIELDS,
     'Content-Security-Policy',

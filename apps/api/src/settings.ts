@@ -11,6 +11,8 @@ export const USUAL_KEPT_BYTES = USUAL_KEPT_MEGABYTES * MEGABYTE;
 export interface Settings {
   readonly host: string;
   readonly port: number;
+  /** Where clients find it: what samples in the reference are written for. */
+  readonly origin: string;
   /** From which level on is logged, one JSON object a line; `silent` for nothing. */
   readonly logLevel: string;
   /** What one client may ask in a minute; 0 for anything. */
@@ -47,9 +49,15 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
   if (redisUrl !== undefined && !/^(redis|valkey)s?:\/\/./.test(redisUrl)) {
     wrong.push(`REDIS_URL is "${redisUrl}"; expected an address such as redis://127.0.0.1:6379.`);
   }
+  const port = whole('PORT', 8080, 65_535);
+  const origin = env['SITE_ORIGIN'] || `http://127.0.0.1:${port}`;
+  if (!/^https?:\/\/[^\s/?#'"]+$/.test(origin)) {
+    wrong.push(`SITE_ORIGIN is "${origin}"; expected an origin such as https://example.org.`);
+  }
   const settings: Settings = {
     host: env['HOST'] || '127.0.0.1',
-    port: whole('PORT', 8080, 65_535),
+    port,
+    origin,
     logLevel,
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', 6000, 100_000_000),
     redisUrl: redisUrl?.replace(/^valkey/, 'redis'),

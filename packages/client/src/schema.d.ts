@@ -517,121 +517,188 @@ export interface components {
     schemas: {
         /** @description Seven modes that are rotations of one another. */
         Family: {
-            /** @description the steps of its brightest mode */
+            /** @description the steps of its brightest mode, written together */
             id: string;
+            /** @description what addresses call the family */
             slug: string;
+            /** @description its name, with ASCII accidentals */
             name: string;
+            /** @description what else it is called */
             aliases: string[];
+            /** @description of its brightest mode: semitones from each degree to the next */
             steps: number[];
+            /** @description by degree, from the mode the family is named after */
             modes: components["schemas"]["ModeSummary"][];
         };
+        /** @description A mode, as lists have it. */
         ModeSummary: {
             /** @description the seven steps written together */
             id: string;
+            /** @description what addresses call the mode */
             slug: string;
+            /** @description its name, with ASCII accidentals */
             name: string;
             /** @description the degree of its family's first mode on which it stands */
             degree: number;
             /** @description degrees against the major scale: b3, #4, bb7 */
             formula: string[];
+            /** @description what else it is called */
             aliases: string[];
         };
+        /** @description A mode, without a root. */
         Mode: {
             /** @description the seven steps written together */
             id: string;
+            /** @description what addresses call the mode */
             slug: string;
+            /** @description its name, with ASCII accidentals */
             name: string;
+            /** @description the one name that follows from its notes: the nearest church mode, then what differs */
             systematicName: string;
+            /** @description what else it is called */
             aliases: string[];
+            /** @description the names that are published, and where */
             names: {
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description where that is published: author, title, year */
                 sources: string[];
+                /** @description the tradition that says so, where it is not the European trade: Carnatic mela 14 */
                 tradition?: string;
+                /** @description whether it is from memory */
                 recalled: boolean;
             }[];
+            /** @description semitones from each degree to the next */
             steps: number[];
+            /** @description semitones of each degree above the root */
             semitones: number[];
             /** @description degrees against the major scale: b3, #4, bb7 */
             formula: string[];
+            /** @description the sum of all alterations against the major scale: 1 for Lydian, -5 for Locrian */
             brightness: number;
+            /** @description the family, and where in it the mode stands */
             family: {
+                /** @description the steps of its brightest mode, written together */
                 id: string;
+                /** @description what addresses call the family */
                 slug: string;
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description the degree of its family's first mode on which it stands */
                 degree: number;
             };
+            /** @description the nearest church mode */
             base: {
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description the degrees that lie elsewhere in this mode */
                 moved: components["schemas"]["Moved"][];
             };
         };
         /** @description A degree that lies elsewhere in another mode on the same root. */
         Moved: {
+            /** @description 1 to 7, counted from the root */
             degree: number;
-            /** @description semitones up or down */
+            /** @description semitones, down below zero */
             by: number;
         };
+        /** @description A mode on a root. */
         Scale: {
             /** @description the seven steps written together */
             id: string;
+            /** @description what addresses call the mode */
             slug: string;
             /** @description root and mode */
             name: string;
+            /** @description the one name that follows from its notes: the nearest church mode, then what differs */
             systematicName: string;
+            /** @description what else it is called */
             aliases: string[];
+            /** @description the names that are published, and where */
             names: {
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description where that is published: author, title, year */
                 sources: string[];
+                /** @description the tradition that says so, where it is not the European trade: Carnatic mela 14 */
                 tradition?: string;
+                /** @description whether it is from memory */
                 recalled: boolean;
             }[];
+            /** @description semitones from each degree to the next */
             steps: number[];
+            /** @description semitones of each degree above the root */
             semitones: number[];
             /** @description degrees against the major scale: b3, #4, bb7 */
             formula: string[];
+            /** @description the sum of all alterations against the major scale: 1 for Lydian, -5 for Locrian */
             brightness: number;
+            /** @description the family, and where in it the mode stands */
             family: {
+                /** @description the steps of its brightest mode, written together */
                 id: string;
+                /** @description what addresses call the family */
                 slug: string;
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description the degree of its family's first mode on which it stands */
                 degree: number;
             };
+            /** @description the nearest church mode */
             base: {
+                /** @description its name, with ASCII accidentals */
                 name: string;
+                /** @description the degrees that lie elsewhere in this mode */
                 moved: components["schemas"]["Moved"][];
             };
-            /** @description a note, or a note with its octave, in ASCII */
+            /** @description the root, as it was asked for or as it is spelled */
             root: string;
+            /** @description the mode alone */
             modeName: string;
             /** @description strict: each of the seven letters once */
             notes: string[];
             /** @description for the eye: at most one accidental each where strict needs more than a double one */
             readable: string[];
+            /** @description the first mode of the family on these notes */
             parent: {
+                /** @description root and mode */
                 name: string;
-                /** @description the mode's slug */
+                /** @description what addresses call the mode */
                 mode: string;
-                /** @description a note, or a note with its octave, in ASCII */
+                /** @description the root, as it was asked for or as it is spelled */
                 root: string;
             };
             /** @description the enharmonic root with the kindest spelling */
             kindest: string;
+            /** @description thirds stacked on each degree */
             chords: {
+                /** @description of three notes, one a degree */
                 triads: {
+                    /** @description the degree it stands on */
                     degree: number;
+                    /** @description root and kind: Amin, Bbmaj7 */
                     name: string;
+                    /** @description maj, min, dim, maj7#5 and so on; degrees (1 b3 bb5) where there is no usual name */
                     kind: string;
+                    /** @description from its root upwards */
                     notes: string[];
                 }[];
+                /** @description of four notes, one a degree */
                 sevenths: {
+                    /** @description the degree it stands on */
                     degree: number;
+                    /** @description root and kind: Amin, Bbmaj7 */
                     name: string;
+                    /** @description maj, min, dim, maj7#5 and so on; degrees (1 b3 bb5) where there is no usual name */
                     kind: string;
+                    /** @description from its root upwards */
                     notes: string[];
                 }[];
             };
         };
+        /** @description A way to play a scale: strings, frets and fingers. */
         Fingering: {
+            /** @description the frets that are played between */
             area: {
                 /** @description 0 for the open string, else the fret as the inlays count it */
                 from: number;
@@ -642,17 +709,23 @@ export interface components {
             positions: number[];
             /** @description the widest span the hand covers without moving */
             reachMm: number;
+            /** @description why it stands where it does among others: the lower, the better, from the first on */
             cost: {
                 /**
                  * @description notes that no finger reaches: never any
                  * @constant
                  */
                 outOfReach: 0;
+                /** @description how far finger 1 moves along the neck */
                 travelMm: number;
+                /** @description how often it moves */
                 shifts: number;
+                /** @description how far fingers reach beyond their own frets */
                 stretchMm: number;
+                /** @description awkward ones: a string skipped, a step back, a finger that rolls */
                 stringChanges: number;
             };
+            /** @description from the lowest to the highest */
             notes: {
                 /** @description 1 at the highest-sounding side */
                 string: number;
@@ -660,77 +733,123 @@ export interface components {
                 fret: number;
                 /** @description a note, or a note with its octave, in ASCII */
                 note: string;
+                /** @description 1 to 7, counted from the root */
                 degree: number;
+                /** @description the MIDI note number as it sounds, 60 for middle C */
                 midi: number;
+                /** @description 1 to 4, the index first; 0 an open string */
                 finger: number;
             }[];
         };
+        /** @description A fretted instrument and its tunings. */
         Instrument: {
+            /** @description what addresses call it */
             id: string;
+            /** @description its name, with ASCII accidentals */
             name: string;
+            /** @description what else it is called */
             aliases: string[];
             /** @description the group of instruments it belongs to */
             kind: string;
+            /** @description how many strings or courses */
             strings: number;
+            /** @description that of fingerings, where no other is asked for */
             scaleLengthMm: number;
+            /** @description what is built; not a limit */
             scaleLengthRangeMm: {
+                /** @description the least */
                 from: number;
+                /** @description the most */
                 to: number;
             };
+            /** @description the last fret, where no other is asked for */
             frets: number;
+            /** @description the fewest and the most frets that are built */
             fretsRange: {
+                /** @description the least */
                 from: number;
+                /** @description the most */
                 to: number;
             };
+            /** @description as MusicXML writes it */
             clef: {
+                /** @description G, F or C */
                 sign: string;
+                /** @description the line it stands on, 1 the lowest */
                 line: number;
+                /** @description octaves by which it is read higher, or lower below zero */
                 octaveChange: number;
             };
+            /** @description what to add to a written pitch for the sounding one */
             soundingMinusWrittenSemitones: number;
+            /** @description how a hand lies: one-finger-per-fret or two-frets-per-finger */
             handFrame: string;
+            /** @description the frets there are, where not every semitone has one */
             partialFrets?: {
+                /** @description what players call it, 6.5 for 6+ */
                 fret: number;
+                /** @description above the nut */
                 semitones: number;
             }[];
+            /** @description strings that begin farther up the neck */
             shortStrings: {
+                /** @description 1 at the highest-sounding side */
                 string: number;
+                /** @description where its open note lies */
                 startsAtFret: number;
             }[];
+            /** @description the most usual first */
             tunings: {
+                /** @description what addresses call it */
                 id: string;
+                /** @description its name, with ASCII accidentals */
                 name: string;
                 /** @description low to high, the principal string of each course */
                 strings: string[];
+                /** @description the strings of each course, the principal one first */
                 courses: string[][];
+                /** @description whether a course sounds below the one before it */
                 reentrant: boolean;
             }[];
+            /** @description where that is published: author, title, year */
             sources: string[];
             /** @description fields that are from memory */
             recalled: string[];
+            /** @description what else there is to say */
             note?: string;
         };
         /** @description RFC 9457 problem details. */
         Problem: {
             /** @description a page about this kind of problem */
             type: string;
+            /** @description what kind of problem it is, in words */
             title: string;
+            /** @description the status of the answer */
             status: number;
+            /** @description what is wrong, in one or several sentences */
             detail: string;
+            /** @description everything that is wrong */
             errors: {
+                /** @description a parameter, a field of the body, or a header field */
                 field: string;
+                /** @description what was sent, perhaps shortened */
                 value: string;
+                /** @description what would be right */
                 expected: string;
             }[];
         };
         /** @description Addresses below /v1/, with their queries: 1 to 50. */
         BatchRequest: {
+            /** @description what is asked for */
             paths: string[];
         };
         /** @description An answer for each path, in their order. */
         BatchAnswer: {
+            /** @description in the order of the paths */
             answers: {
+                /** @description as it was asked for */
                 path: string;
+                /** @description as it would be if it were asked for alone */
                 status: number;
                 /** @description the media type of the body */
                 type: string;
@@ -750,6 +869,10 @@ export interface operations {
     families: {
         parameters: {
             query?: {
+                /** @description the most families */
+                limit?: number;
+                /** @description how many answers to pass over before the first */
+                offset?: number;
                 /** @description the version of the data, as the header data-version gives it: an answer to an address with the present version never changes */
                 v?: string;
                 /** @description the fields wanted of an answer in JSON, those within others after a dot: name,chords.triads */
@@ -768,7 +891,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description how many there are in all */
                         total: number;
+                        /** @description how many came before the first of these */
+                        offset: number;
+                        /** @description the address of what comes after these */
+                        next: string | null;
+                        /** @description the address of what comes before these */
+                        previous: string | null;
+                        /** @description those with a name of the trade first */
                         families: components["schemas"]["Family"][];
                     };
                 };
@@ -782,6 +913,15 @@ export interface operations {
             };
             /** @description A parameter is not what it should be */
             400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Nothing has this name */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -926,20 +1066,29 @@ export interface operations {
                         next: string | null;
                         /** @description the address of what comes before these */
                         previous: string | null;
+                        /** @description the best match first */
                         modes: {
                             /** @description the seven steps written together */
                             id: string;
+                            /** @description what addresses call the mode */
                             slug: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
                             /** @description the degree of its family's first mode on which it stands */
                             degree: number;
                             /** @description degrees against the major scale: b3, #4, bb7 */
                             formula: string[];
+                            /** @description what else it is called */
                             aliases: string[];
+                            /** @description the family, and where in it the mode stands */
                             family: {
+                                /** @description the steps of its brightest mode, written together */
                                 id: string;
+                                /** @description what addresses call the family */
                                 slug: string;
+                                /** @description its name, with ASCII accidentals */
                                 name: string;
+                                /** @description the degree of its family's first mode on which it stands */
                                 degree: number;
                             };
                         }[];
@@ -1157,6 +1306,8 @@ export interface operations {
                  * @example 10
                  */
                 limit?: number;
+                /** @description how many scales by shared notes to pass over before the first */
+                offset?: number;
                 /** @description the version of the data, as the header data-version gives it: an answer to an address with the present version never changes */
                 v?: string;
                 /** @description the fields wanted of an answer in JSON, those within others after a dot: name,chords.triads */
@@ -1186,39 +1337,61 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description the other modes of the family, on the same root */
                         parallel: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
+                            /** @description from the scale asked for */
                             moved: components["schemas"]["Moved"][];
                         }[];
+                        /** @description the other modes of the family, of the same notes */
                         relative: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
                         }[];
+                        /** @description modes on the same root in which one degree lies a semitone elsewhere */
                         neighbours: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
                             moved: components["schemas"]["Moved"];
                         }[];
+                        /** @description how many scales have so many notes in common */
+                        total: number;
+                        /** @description how many came before the first of these */
+                        offset: number;
+                        /** @description the address of what comes after these */
+                        next: string | null;
+                        /** @description the address of what comes before these */
+                        previous: string | null;
+                        /** @description scales on any root with so many notes in common, the most first */
                         shared: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
+                            /** @description pitch classes in common */
                             count: number;
                         }[];
                     };
@@ -1325,13 +1498,17 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description the instrument's id */
                         instrument: string;
                         /** @description open strings, low to high, as they are tuned */
                         tuning: string[];
+                        /** @description the tuning's id */
                         tuningId: string;
+                        /** @description the tuning's name */
                         tuningName: string;
                         /** @description how a tuning that was typed was taken */
                         reading?: {
+                            /** @description as it was typed */
                             text: string;
                             /** @description scientific, helmholtz or letters */
                             notation: string;
@@ -1342,10 +1519,14 @@ export interface operations {
                         };
                         /** @description other tunings of the catalogue with these open strings */
                         alsoTuned: {
+                            /** @description the instrument's id */
                             instrument: string;
+                            /** @description the tuning's id */
                             tuning: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
                         }[];
+                        /** @description the fret on which a capo lies, 0 without one */
                         capo: number;
                         /** @description the strings that the capo shortens */
                         capoStrings: number[];
@@ -1353,10 +1534,13 @@ export interface operations {
                         scaleLengthMm: number;
                         /** @description of each string, low to high */
                         scaleLengthsMm: number[];
+                        /** @description the last fret */
                         frets: number;
+                        /** @description root and mode */
                         name: string;
-                        /** @description a note, or a note with its octave, in ASCII */
+                        /** @description the root */
                         root: string;
+                        /** @description where its notes lie, string by string */
                         places: {
                             /** @description 1 at the highest-sounding side */
                             string: number;
@@ -1364,7 +1548,9 @@ export interface operations {
                             fret: number;
                             /** @description a note, or a note with its octave, in ASCII */
                             note: string;
+                            /** @description 1 to 7, counted from the root */
                             degree: number;
+                            /** @description the MIDI note number as it sounds, 60 for middle C */
                             midi: number;
                         }[];
                     };
@@ -1715,13 +1901,17 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description the instrument's id */
                         instrument: string;
                         /** @description open strings, low to high, as they are tuned */
                         tuning: string[];
+                        /** @description the tuning's id */
                         tuningId: string;
+                        /** @description the tuning's name */
                         tuningName: string;
                         /** @description how a tuning that was typed was taken */
                         reading?: {
+                            /** @description as it was typed */
                             text: string;
                             /** @description scientific, helmholtz or letters */
                             notation: string;
@@ -1732,10 +1922,14 @@ export interface operations {
                         };
                         /** @description other tunings of the catalogue with these open strings */
                         alsoTuned: {
+                            /** @description the instrument's id */
                             instrument: string;
+                            /** @description the tuning's id */
                             tuning: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
                         }[];
+                        /** @description the fret on which a capo lies, 0 without one */
                         capo: number;
                         /** @description the strings that the capo shortens */
                         capoStrings: number[];
@@ -1743,13 +1937,17 @@ export interface operations {
                         scaleLengthMm: number;
                         /** @description of each string, low to high */
                         scaleLengthsMm: number[];
+                        /** @description the last fret */
                         frets: number;
+                        /** @description root and mode */
                         name: string;
-                        /** @description a note, or a note with its octave, in ASCII */
+                        /** @description the root */
                         root: string;
+                        /** @description how it is laid out, as in the query */
                         style: string;
-                        /** @description the reach that was allowed */
+                        /** @description the reach that was allowed, from finger 1 to finger 4 */
                         handReachMm: number;
+                        /** @description the best first; across the neck, area after area */
                         fingerings: components["schemas"]["Fingering"][];
                         /** @description across the neck: how the hand gets from each area to the next */
                         shifts?: {
@@ -1757,8 +1955,10 @@ export interface operations {
                             fromFret: number;
                             /** @description 0 for the open string, else the fret as the inlays count it */
                             toFret: number;
+                            /** @description how far that is along the neck */
                             distanceMm: number;
                         }[];
+                        /** @description why it cannot be played; absent where it can */
                         reason?: string;
                         /**
                          * @description the same for programs: these words stay
@@ -1769,13 +1969,20 @@ export interface operations {
                         beyondReach?: {
                             /** @description 1 at the highest-sounding side */
                             string: number;
+                            /** @description the frets that would have to be played */
                             frets: number[];
+                            /** @description from the first of them to the last */
                             spanMm: number;
                         }[];
+                        /** @description the nearest that can be played, where what was asked for cannot */
                         alternative?: {
+                            /** @description how it is laid out, as in the query */
                             style: string;
+                            /** @description where to begin; absent where only anywhere will do */
+                            fret?: number;
                             fingering: components["schemas"]["Fingering"];
                         };
+                        /** @description what to take care of when it is practised */
                         cautions: string[];
                     };
                 };
@@ -2517,13 +2724,17 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description the instrument's id */
                         instrument: string;
                         /** @description open strings, low to high, as they are tuned */
                         tuning: string[];
+                        /** @description the tuning's id */
                         tuningId: string;
+                        /** @description the tuning's name */
                         tuningName: string;
                         /** @description how a tuning that was typed was taken */
                         reading?: {
+                            /** @description as it was typed */
                             text: string;
                             /** @description scientific, helmholtz or letters */
                             notation: string;
@@ -2534,10 +2745,14 @@ export interface operations {
                         };
                         /** @description other tunings of the catalogue with these open strings */
                         alsoTuned: {
+                            /** @description the instrument's id */
                             instrument: string;
+                            /** @description the tuning's id */
                             tuning: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
                         }[];
+                        /** @description the fret on which a capo lies, 0 without one */
                         capo: number;
                         /** @description the strings that the capo shortens */
                         capoStrings: number[];
@@ -2545,42 +2760,62 @@ export interface operations {
                         scaleLengthMm: number;
                         /** @description of each string, low to high */
                         scaleLengthsMm: number[];
+                        /** @description the last fret */
                         frets: number;
+                        /** @description what addresses call the family */
                         family: string;
+                        /** @description the family's name */
                         familyName: string;
-                        /** @description a note, or a note with its octave, in ASCII */
+                        /** @description the root */
                         root: string;
+                        /** @description the order of the seven modes, as in the query */
                         order: string;
+                        /** @description how it is laid out, as in the query */
                         style: string;
+                        /** @description whether the modes share one area, as in the query */
                         sharing: string;
+                        /** @description the order in which notes are played, as in the query */
                         pattern: string;
+                        /** @description how long each note lasts */
                         noteValue: string;
+                        /** @description beats a minute, the beat being the meter's lower number */
                         tempoBpm: number;
+                        /** @description the time signature */
                         meter: string;
+                        /** @description bars of clicks before the first note */
                         countInBars: number;
                         /** @description from the first click of the count-in to the end of the last bar */
                         durationSeconds: number;
+                        /** @description the frets that all of it is played between; null where it is not played */
                         area: {
                             /** @description 0 for the open string, else the fret as the inlays count it */
                             from: number;
                             /** @description 0 for the open string, else the fret as the inlays count it */
                             to: number;
                         } | null;
+                        /** @description the seven, in the order asked for, all from the same root */
                         modes: {
+                            /** @description what addresses call the mode */
                             mode: string;
+                            /** @description its seven steps, written together */
                             id: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
+                            /** @description the degree of its family's first mode on which it stands */
                             degree: number;
                             /** @description degrees against the major scale: b3, #4, bb7 */
                             formula: string[];
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
                             /** @description from the mode before it in the round */
                             moved: components["schemas"]["Moved"][];
+                            /** @description how it is played; null where it is left out */
                             fingering: components["schemas"]["Fingering"] | null;
                             /** @description the order in which the fingering's notes are played, as indices; empty without one */
                             sequence: number[];
                             /** @description when its first note is played */
                             startSeconds: number | null;
+                            /** @description why it cannot be played; absent where it can */
                             reason?: string;
                             /**
                              * @description the same for programs: these words stay
@@ -2588,17 +2823,21 @@ export interface operations {
                              */
                             reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         }[];
+                        /** @description why it cannot be played; absent where it can */
                         reason?: string;
                         /**
                          * @description the same for programs: these words stay
                          * @enum {string}
                          */
                         reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
+                        /** @description the nearest that can be played, where what was asked for cannot */
                         alternative?: {
+                            /** @description how it is laid out, as in the query */
                             style: string;
-                            /** @description 0 for the open string, else the fret as the inlays count it */
+                            /** @description from which it can be played */
                             fret: number;
                         };
+                        /** @description what to take care of when it is practised */
                         cautions: string[];
                     };
                 };
@@ -3290,38 +3529,48 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
-                        /** @description a note, or a note with its octave, in ASCII */
+                        /** @description the root, as it was asked for or as it is spelled */
                         root: string;
+                        /** @description the one */
                         a: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
                             /** @description degrees against the major scale: b3, #4, bb7 */
                             formula: string[];
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
                         };
+                        /** @description the other */
                         b: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
                             /** @description degrees against the major scale: b3, #4, bb7 */
                             formula: string[];
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
                         };
+                        /** @description both beside each other */
                         degrees: {
+                            /** @description 1 to 7, counted from the root */
                             degree: number;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description in the one */
                             a: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description in the other */
                             b: string;
+                            /** @description semitones from the one to the other, down below zero */
                             by: number;
                         }[];
+                        /** @description the degrees that lie elsewhere in the other */
                         moved: components["schemas"]["Moved"][];
-                        /** @description semitones moved in all */
+                        /** @description semitones by which notes move, in all */
                         distance: number;
                         /** @description pitch classes in common */
                         shared: number;
@@ -3409,18 +3658,25 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
-                        /** @description a note, or a note with its octave, in ASCII */
+                        /** @description the root, as it was asked for or as it is spelled */
                         root: string;
+                        /** @description what addresses call the mode */
                         from: string;
+                        /** @description what addresses call the mode */
                         to: string;
+                        /** @description semitones by which notes move, in all */
                         distance: number;
+                        /** @description from the one to the other; one degree moves by a semitone at each */
                         steps: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
+                            /** @description from the step before; null at the first */
                             moved: components["schemas"]["Moved"] | null;
                         }[];
                     };
@@ -3503,7 +3759,9 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
+                        /** @description the notes asked for, each once */
                         asked: string[];
+                        /** @description how many there are in all */
                         total: number;
                         /** @description how many came before the first of these */
                         offset: number;
@@ -3511,14 +3769,19 @@ export interface operations {
                         next: string | null;
                         /** @description the address of what comes before these */
                         previous: string | null;
+                        /** @description the best match first */
                         matches: {
+                            /** @description root and mode */
                             name: string;
-                            /** @description the mode's slug */
+                            /** @description what addresses call the mode */
                             mode: string;
-                            /** @description a note, or a note with its octave, in ASCII */
+                            /** @description the root, as it was asked for or as it is spelled */
                             root: string;
+                            /** @description by degree, each of the seven letters once */
                             notes: string[];
+                            /** @description asked for, and not in it */
                             missing: string[];
+                            /** @description in it, and not asked for */
                             extra: string[];
                         }[];
                     };
@@ -3612,58 +3875,94 @@ export interface operations {
                         next: string | null;
                         /** @description the address of what comes before these */
                         previous: string | null;
+                        /** @description those of this page */
                         instruments: {
+                            /** @description what addresses call it */
                             id: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
+                            /** @description what else it is called */
                             aliases: string[];
                             /** @description the group of instruments it belongs to */
                             kind: string;
+                            /** @description how many strings or courses */
                             strings: number;
+                            /** @description that of fingerings, where no other is asked for */
                             scaleLengthMm: number;
+                            /** @description what is built; not a limit */
                             scaleLengthRangeMm: {
+                                /** @description the least */
                                 from: number;
+                                /** @description the most */
                                 to: number;
                             };
+                            /** @description the last fret, where no other is asked for */
                             frets: number;
+                            /** @description the fewest and the most frets that are built */
                             fretsRange: {
+                                /** @description the least */
                                 from: number;
+                                /** @description the most */
                                 to: number;
                             };
+                            /** @description as MusicXML writes it */
                             clef: {
+                                /** @description G, F or C */
                                 sign: string;
+                                /** @description the line it stands on, 1 the lowest */
                                 line: number;
+                                /** @description octaves by which it is read higher, or lower below zero */
                                 octaveChange: number;
                             };
+                            /** @description what to add to a written pitch for the sounding one */
                             soundingMinusWrittenSemitones: number;
+                            /** @description how a hand lies: one-finger-per-fret or two-frets-per-finger */
                             handFrame: string;
+                            /** @description the frets there are, where not every semitone has one */
                             partialFrets?: {
+                                /** @description what players call it, 6.5 for 6+ */
                                 fret: number;
+                                /** @description above the nut */
                                 semitones: number;
                             }[];
+                            /** @description strings that begin farther up the neck */
                             shortStrings: {
+                                /** @description 1 at the highest-sounding side */
                                 string: number;
+                                /** @description where its open note lies */
                                 startsAtFret: number;
                             }[];
+                            /** @description the most usual first */
                             tunings: {
+                                /** @description what addresses call it */
                                 id: string;
+                                /** @description its name, with ASCII accidentals */
                                 name: string;
                                 /** @description low to high, the principal string of each course */
                                 strings: string[];
+                                /** @description the strings of each course, the principal one first */
                                 courses: string[][];
+                                /** @description whether a course sounds below the one before it */
                                 reentrant: boolean;
                             }[];
+                            /** @description where that is published: author, title, year */
                             sources: string[];
                             /** @description fields that are from memory */
                             recalled: string[];
+                            /** @description what else there is to say */
                             note?: string;
                             /** @description ids of the tunings that a search speaks of */
                             found?: string[];
                         }[];
                         /** @description instruments that cannot be served, and why */
                         notServed: {
+                            /** @description what addresses call it */
                             id: string;
+                            /** @description its name, with ASCII accidentals */
                             name: string;
+                            /** @description what else it is called */
                             aliases: string[];
+                            /** @description why it is not served */
                             reason: string;
                         }[];
                     };
@@ -3804,10 +4103,16 @@ export interface operations {
                 };
                 content: {
                     "application/json": {
-                        /** @constant */
+                        /**
+                         * @description ok where there is an answer at all
+                         * @constant
+                         */
                         status: "ok";
+                        /** @description how many modes it knows */
                         modes: number;
+                        /** @description how many instruments it knows */
                         instruments: number;
+                        /** @description the version of the data */
                         dataVersion: string;
                         /**
                          * @description whether and where requests are counted: shared-lost while the shared count cannot be reached

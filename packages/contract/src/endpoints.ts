@@ -49,6 +49,7 @@ const PICTURE: readonly Format[] = ['svg', 'txt'];
 export const ENDPOINTS = {
   families: about('modes', '/v1/families', 'All 66 families with their modes', {
     example: '/v1/families',
+    query: requests.FamiliesQuery,
     answer: answers.Families,
   }),
   family: about('modes', '/v1/families/{family}', 'One family', {

@@ -9,7 +9,30 @@ import { codeSamples, type SampleRequest } from './samples.ts';
 const BATCH = { paths: ['/v1/modes/dorian/A', '/v1/families/harmonic-minor?fields=name,steps'] };
 
 /** Operations by their paths. */
-export function serviceOperations(schemaOf: (schema: z.ZodType) => Json): Json {
+export function serviceOperations(schemaOf: (schema: z.ZodType) => Json, origin: string): Json {
+  const samples = (path: string, reads: SampleRequest['reads'], body?: unknown) =>
+    codeSamples(
+      { path, address: path, params: {}, query: {}, reads, ...(body !== undefined && { body }) },
+      origin,
+    );
+  const read = (operationId: string, summary: string, path: string, type: string): Json => {
+    const isJson = type === 'application/json';
+    return {
+      get: {
+        operationId,
+        summary,
+        tags: ['service'],
+        responses: {
+          200: {
+            description: summary,
+            content: { [type]: { schema: isJson ? { type: 'object' } : { type: 'string' } } },
+          },
+          ...problems(['notAcceptable']),
+        },
+        'x-codeSamples': samples(path, isJson ? 'json' : 'text'),
+      },
+    };
+  };
   return {
     '/v1/batch': {
       post: {
@@ -34,34 +57,4 @@ export function serviceOperations(schemaOf: (schema: z.ZodType) => Json): Json {
     '/v1/openapi.json': read('openapi', 'This document', '/v1/openapi.json', 'application/json'),
     '/metrics': read('metrics', 'Figures of the server, as Prometheus reads them', '/metrics', 'text/plain'),
   };
-}
-
-function read(operationId: string, summary: string, path: string, type: string): Json {
-  const isJson = type === 'application/json';
-  return {
-    get: {
-      operationId,
-      summary,
-      tags: ['service'],
-      responses: {
-        200: {
-          description: summary,
-          content: { [type]: { schema: isJson ? { type: 'object' } : { type: 'string' } } },
-        },
-        ...problems(['notAcceptable']),
-      },
-      'x-codeSamples': samples(path, isJson ? 'json' : 'text'),
-    },
-  };
-}
-
-function samples(path: string, reads: SampleRequest['reads'], body?: unknown) {
-  return codeSamples({
-    path,
-    address: path,
-    params: {},
-    query: {},
-    reads,
-    ...(body !== undefined && { body }),
-  });
 }

@@ -7,14 +7,16 @@ import { ENDPOINTS, type Endpoint, type Format, MEDIA_TYPES, SUBJECTS } from './
 import { type Json, parametersOf, problemResponses } from './openapi-parts.ts';
 import { serviceOperations } from './openapi-service.ts';
 import { CommonQuery, NoQuery } from './requests.ts';
-import { codeSamples, type SampleRequest } from './samples.ts';
+import { codeSamples, SAMPLE_ORIGIN, type SampleRequest } from './samples.ts';
 
-/** The whole document. */
-export function openApiDocument(): Json {
+/** The whole document, its samples written for a server at an origin. */
+export function openApiDocument(origin = SAMPLE_ORIGIN): Json {
   const named: Record<string, unknown> = {};
   const schemaOf = (schema: z.ZodType): Json =>
     collect(z.toJSONSchema(schema, { io: 'output', unrepresentable: 'any' }), named);
-  const paths = Object.entries(ENDPOINTS).flatMap(([name, endpoint]) => pathsOf(name, endpoint, schemaOf));
+  const paths = Object.entries(ENDPOINTS).flatMap(([name, endpoint]) =>
+    pathsOf(name, endpoint, schemaOf, origin),
+  );
   schemaOf(z.object({ problem: answers.Problem }));
   return {
     openapi: '3.1.1',
@@ -30,7 +32,7 @@ export function openApiDocument(): Json {
     servers: [{ url: '/' }],
     security: [],
     tags: Object.entries(SUBJECTS).map(([name, description]) => ({ name, description })),
-    paths: { ...Object.fromEntries(paths), ...serviceOperations(schemaOf) },
+    paths: { ...Object.fromEntries(paths), ...serviceOperations(schemaOf, origin) },
     components: { schemas: named },
   };
 }
@@ -39,6 +41,7 @@ function pathsOf(
   name: string,
   endpoint: Endpoint,
   schemaOf: (schema: z.ZodType) => Json,
+  origin: string,
 ): readonly [string, Json][] {
   const { path, summary, formats, answer, subject, isLive } = endpoint;
   const operation = (form: Format | undefined, content: Json): Json => {
@@ -60,7 +63,7 @@ function pathsOf(
           ...(isLive ? {} : { 304: { description: 'What the client has is still what there is' } }),
           ...problemResponses(endpoint, form),
         },
-        'x-codeSamples': codeSamples(request),
+        'x-codeSamples': codeSamples(request, origin),
       },
     };
   };

@@ -300,7 +300,7 @@ describe('a query', () => {
       spelling: 'strict',
     });
     expect(ModesQuery.parse({})).toEqual({ limit: 20, offset: 0 });
-    expect(RelatedQuery.parse({})).toEqual({ shared: 6, limit: 40 });
+    expect(RelatedQuery.parse({})).toEqual({ shared: 6, limit: 40, offset: 0 });
   });
 
   test('that must have something says which is missing', () => {

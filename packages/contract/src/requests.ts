@@ -152,6 +152,10 @@ export const RoundQuery = z.strictObject({
   columns: whole('how many necks stand beside one another in a picture', 1, 7).default(1),
   ...play,
 });
+export const FamiliesQuery = z.strictObject({
+  limit: whole('the most families', 1, 66).default(66),
+  offset,
+});
 export const ModesQuery = z.strictObject({
   name: text('a part of a name or alias').optional(),
   contains: list('degrees the mode must have: b3,%234').optional(),
@@ -161,6 +165,7 @@ export const ModesQuery = z.strictObject({
 export const RelatedQuery = z.strictObject({
   shared: whole('the fewest notes in common', 0, 7).default(6),
   limit: whole('the most scales by shared notes', 1, 500).default(40),
+  offset: offset.describe('how many scales by shared notes to pass over before the first'),
 });
 export const InstrumentsQuery = z.strictObject({
   q: text('words that an instrument or one of its tunings is known by: five string bass, low B').optional(),

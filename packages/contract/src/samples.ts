@@ -22,22 +22,22 @@ export interface SampleRequest {
   readonly body?: unknown;
 }
 
-/** Where a server that was started by `npm start` is; samples are written for it. */
+/** Where a server that was started by `npm start` is, unless it is told otherwise. */
 export const SAMPLE_ORIGIN = 'http://127.0.0.1:8080';
 
-/** The same request three times. The TypeScript one takes a `client` that {@link SAMPLE_ORIGIN} made. */
-export function codeSamples(request: SampleRequest): readonly CodeSample[] {
+/** The same request three times. The TypeScript one takes a `client` that was made for the origin. */
+export function codeSamples(request: SampleRequest, origin: string): readonly CodeSample[] {
   return [
-    { lang: 'Shell', label: 'curl', source: shell(request) },
+    { lang: 'Shell', label: 'curl', source: shell(request, origin) },
     { lang: 'TypeScript', label: '@stillroot/client', source: typescript(request) },
-    { lang: 'Python', label: 'Python 3', source: python(request) },
+    { lang: 'Python', label: 'Python 3', source: python(request, origin) },
   ];
 }
 
-function shell({ address, reads, body }: SampleRequest): string {
+function shell({ address, reads, body }: SampleRequest, origin: string): string {
   const sent = body === undefined ? '' : ` --json '${JSON.stringify(body)}'`;
   const name = reads === 'arrayBuffer' ? ' --remote-name --remote-header-name' : '';
-  return `curl --silent --show-error --fail${name}${sent} '${SAMPLE_ORIGIN}${address}'`;
+  return `curl --silent --show-error --fail${name}${sent} '${origin}${address}'`;
 }
 
 function typescript({ path, params, query, reads, body }: SampleRequest): string {
@@ -54,8 +54,8 @@ function typescript({ path, params, query, reads, body }: SampleRequest): string
   return `const { data, error } = await client.${body === undefined ? 'GET' : 'POST'}('${path}'${second});`;
 }
 
-function python({ address, reads, body }: SampleRequest): string {
-  const request = `"${SAMPLE_ORIGIN}${address}"`;
+function python({ address, reads, body }: SampleRequest, origin: string): string {
+  const request = `"${origin}${address}"`;
   const read = reads === 'json' ? 'json.load(answer)' : 'answer.read()';
   if (body === undefined) {
     return `import json, urllib.request\n\nwith urllib.request.urlopen(${request}) as answer:\n    data = ${read}`;

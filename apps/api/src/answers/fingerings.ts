@@ -63,6 +63,7 @@ export function fingerings(
   const titles = () => ({ title: name, remarks: [title()] });
   // Without a fingering that was asked for there is nothing to be played; the nearest one is only shown.
   const isPlayable = answer.fingerings.length > 0;
+  const playable = { isPlayable, style: query.style, alternative: answer.alternative };
   const play = (): Result<Piece> =>
     isPlayable && best
       ? playFingering(scale, best, playOptions(query), knownName)
@@ -101,8 +102,8 @@ export function fingerings(
         ...cautions(),
         '',
       ].join('\n'),
-    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),
-    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles()),
+    mid: () => midiOf(pieceIn(play(), playable), asked, query, titles()),
+    musicxml: () => musicXmlOf(pieceIn(play(), playable), asked, query, titles()),
   };
 }
 

@@ -5,8 +5,13 @@ import { CATALOGUE, type FamilyEntry, familyEntryOf, type ModeEntry, searchModes
 import type { Address } from '../address.ts';
 import { pageOf, partOf, type Span } from '../paging.ts';
 
-export function families() {
-  return { total: CATALOGUE.families.length, families: CATALOGUE.families.map(family) };
+export function families(span: Span, address: Address) {
+  const { families: all } = CATALOGUE;
+  return {
+    total: all.length,
+    ...pageOf(address, all.length, span),
+    families: partOf(all, span).map(family),
+  };
 }
 
 export function family(entry: FamilyEntry) {

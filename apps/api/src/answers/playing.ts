@@ -2,7 +2,17 @@
  * Playing: what a query asks of a piece, and the piece as files.
  */
 import { modeEntryOf } from '@stillroot/catalog';
-import type { Meter, NoteValue, Pattern, Piece, PlayOptions, Result, Scale } from '@stillroot/core';
+import type {
+  Meter,
+  NoteValue,
+  Pattern,
+  Piece,
+  PlayOptions,
+  Problem,
+  Result,
+  Scale,
+  Style,
+} from '@stillroot/core';
 import { midiFile, musicXml, type Spelling, timingText } from '@stillroot/notation';
 import { ProblemReply } from '../problem-reply.ts';
 import { type AskedNeck, orRefuse } from '../resolve.ts';
@@ -71,12 +81,26 @@ export function musicXmlOf(piece: Piece, asked: AskedNeck, query: PlayQuery, { t
   return orUnplayable(musicXml(piece, asked.neck, { title, clef, midiProgram, musicXmlSound, spelling }));
 }
 
-/** A piece; a problem where the parameters are wrong, or where there is nothing to be played. */
-export function pieceIn(made: Result<Piece>, isPlayable: boolean): Piece {
-  return isPlayable ? orRefuse(made) : orUnplayable(made);
+/** Whether there is something to be played as it was asked for, and what there is instead. */
+export interface Playable {
+  readonly isPlayable: boolean;
+  readonly style: Style;
+  readonly alternative: { readonly style: Style; readonly fret?: number } | undefined;
 }
 
-function orUnplayable<T>(result: Result<T>): T {
+/**
+ * A piece; a problem where the parameters are wrong, or where there is nothing to be played: it names what
+ * could be.
+ */
+export function pieceIn(made: Result<Piece>, { isPlayable, style, alternative }: Playable): Piece {
+  if (isPlayable) return orRefuse(made);
+  if (!alternative) return orUnplayable(made);
+  const at = alternative.fret === undefined ? ' without a fret' : `&fret=${alternative.fret}`;
+  const expected = `style=${alternative.style}${at}, which can be played`;
+  return orUnplayable(made, [{ field: 'style', value: style, expected }]);
+}
+
+function orUnplayable<T>(result: Result<T>, more: readonly Problem[] = []): T {
   if (result.ok) return result.value;
-  throw new ProblemReply('cannotBePlayed', [result.problem]);
+  throw new ProblemReply('cannotBePlayed', [result.problem, ...more]);
 }

@@ -76,6 +76,7 @@ export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: 
   const answer = laidOut({ neck, family, root, options: { ...handOptions(query), order, sharing } });
   const isPlayable = answer.modes.some(({ fingering }) => fingering !== undefined);
   const play = (): Result<Piece> => playRound(answer, playOptions(query), knownName);
+  const playable = { isPlayable, style: query.style, alternative: answer.alternative };
   const name = `Round of ${family.name} from ${root.name}`;
   const title = () => headline(name, neck);
   const titles = () => ({ title: name, remarks: [title()] });
@@ -84,8 +85,8 @@ export function round(family: FamilyEntry, root: Root, asked: AskedNeck, query: 
     json: () => roundJson(answer, isPlayable ? orRefuse(play()) : undefined, family, asked, query),
     svg: () => roundSvg(answer, saying(title(), answer.reason), neck, query),
     txt: () => roundText(answer, title(), isPlayable ? pieceText(orRefuse(play()), neck) : ''),
-    mid: () => midiOf(pieceIn(play(), isPlayable), asked, query, titles()),
-    musicxml: () => musicXmlOf(pieceIn(play(), isPlayable), asked, query, titles()),
+    mid: () => midiOf(pieceIn(play(), playable), asked, query, titles()),
+    musicxml: () => musicXmlOf(pieceIn(play(), playable), asked, query, titles()),
   };
 }
 

@@ -51,11 +51,20 @@ export function scale(entry: ModeEntry, root: Root) {
   };
 }
 
-export function related(entry: ModeEntry, root: Root, options: { shared: number; limit: number }) {
+/** Which scales by shared notes are asked for. */
+export interface RelatedQuery extends Span {
+  /** The fewest notes in common. */
+  readonly shared: number;
+}
+
+export function related(entry: ModeEntry, root: Root, query: RelatedQuery, address: Address) {
   const { mode } = entry;
   const here = spell(mode, root);
   const [, ...parallels] = modesFrom(mode);
   const [, ...relatives] = relativeScales(here);
+  const shared = sharedScales(here, query.shared).toSorted(
+    (a, b) => b.count - a.count || modePreference(b.scale.mode) - modePreference(a.scale.mode),
+  );
   return {
     parallel: parallels.map((other) => ({
       ...withNotes(spell(other, root)),
@@ -66,10 +75,9 @@ export function related(entry: ModeEntry, root: Root, options: { shared: number;
       ...withNotes(spell(other, root)),
       moved,
     })),
-    shared: sharedScales(here, options.shared)
-      .toSorted((a, b) => b.count - a.count || modePreference(b.scale.mode) - modePreference(a.scale.mode))
-      .slice(0, options.limit)
-      .map(({ scale: other, count }) => ({ ...withNotes(other), count })),
+    total: shared.length,
+    ...pageOf(address, shared.length, query),
+    shared: partOf(shared, query).map(({ scale: other, count }) => ({ ...withNotes(other), count })),
   };
 }
 

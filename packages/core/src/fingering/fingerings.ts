@@ -36,8 +36,16 @@ export interface FingeringAnswer {
   /** Strings on which the hand would have to open wider than it can, where that is why. */
   readonly beyondReach?: readonly BeyondReach[];
   /** The nearest thing that can be played, where there are none. */
-  readonly alternative?: { readonly style: Style; readonly fingering: Fingering };
+  readonly alternative?: Alternative;
   readonly cautions: readonly Caution[];
+}
+
+/** Something else that can be played. */
+export interface Alternative {
+  readonly style: Style;
+  /** The fret at which to begin; absent where it is found only anywhere. */
+  readonly fret?: number;
+  readonly fingering: Fingering;
 }
 
 /** The fingerings of a scale on a neck. */
@@ -75,7 +83,7 @@ export function missingNotes(neck: Neck, scale: Scale): Reason | undefined {
 }
 
 /** In position from the asked fret, then the same style as near to it as can be, then position, then one string. */
-function nearestPlayable(style: Style, neck: Neck, scale: Scale, asked: Asked) {
+function nearestPlayable(style: Style, neck: Neck, scale: Scale, asked: Asked): Alternative | undefined {
   const { fret } = asked;
   const frets = fret === undefined ? [undefined] : nearestFirst(neck, fret);
   const attempts: readonly (readonly [Style, readonly (number | undefined)[]])[] = [
@@ -88,7 +96,7 @@ function nearestPlayable(style: Style, neck: Neck, scale: Scale, asked: Asked) {
     for (const place of places) {
       if (otherStyle === style && place === fret) continue;
       const [fingering] = findIn(otherStyle, neck, scale, { ...asked, fret: place, limit: 1 }).fingerings;
-      if (fingering) return { style: otherStyle, fingering };
+      if (fingering) return { style: otherStyle, ...(place !== undefined && { fret: place }), fingering };
     }
   }
   return undefined;
