@@ -80,6 +80,8 @@ describe('parameters that are not what they should be', () => {
   test.each([
     ['/v1/modes/dorian/H', 'root', 'one of the 21 roots'],
     ['/v1/modes/dorian/Abb', 'root', 'one of the 21 roots'],
+    ['/v1/rounds/major/A.pdf', 'root', 'a form may follow where there are any: .svg, .txt, .mid, .musicxml'],
+    ['/v1/modes/dorian/A.svg', 'root', 'a form may follow where there are any'],
     ['/v1/modes/dorian/A/fretboard?instrument=theremin', 'instrument', 'an instrument of /v1/instruments'],
     ['/v1/modes/dorian/A/fretboard?tuning=H9', 'tuning[0]', 'a note and its octave'],
     ['/v1/modes/dorian/A/fretboard?tuning=E2-A2-X3', 'tuning[2]', 'a note and its octave'],

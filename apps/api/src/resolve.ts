@@ -16,6 +16,7 @@ import {
   suggestInstruments,
   suggestModes,
 } from '@stillroot/catalog';
+import { FORMATS } from '@stillroot/contract';
 import {
   buildNeck,
   type Neck,
@@ -60,7 +61,10 @@ export function resolveInstrument(text: string): InstrumentEntry {
 
 /** The root of a name. */
 export function resolveRoot(text: string): Root {
-  return orRefuse(parseRoot(text));
+  const read = parseRoot(text);
+  if (read.ok || !text.includes('.')) return orRefuse(read);
+  const forms = FORMATS.map((form) => `.${form}`).join(', ');
+  throw refusal('root', text, `${read.problem.expected}; a form may follow where there are any: ${forms}`);
 }
 
 /** What names a neck in a query. */
