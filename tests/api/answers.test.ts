@@ -68,6 +68,8 @@ const ADDRESSES: Readonly<Record<EndpointName, readonly string[]>> = {
     '/v1/search?notes=A,B,C,D,E,F,G%23',
     '/v1/search?notes=C,Db,D,Eb,E&limit=5',
     '/v1/search?notes=A&root=A',
+    '/v1/search?chords=Am,E7',
+    '/v1/search?chords=Dm7%20G7(b9,b13)&notes=F%23&limit=3',
   ],
   instruments: ['/v1/instruments', '/v1/instruments?q=five%20string%20bass,%20low%20B&limit=3'],
   instrument: ['/v1/instruments/bass-4', '/v1/instruments/dulcimer-mountain', '/v1/instruments/tres-cubano'],
@@ -162,6 +164,37 @@ describe('the fields that others rely on', () => {
     );
     expect(body.matches).toHaveLength(7);
     expect(body.matches[0]).toMatchObject({ name: 'A harmonic minor', root: 'A', missing: [], extra: [] });
+  });
+
+  // The tonic and the dominant seventh of A minor: both minors with a raised seventh hold them (Kostka and Payne,
+  // Tonal Harmony, chapter 4).
+  test('chords find the scales that hold their notes, however they are parted', async () => {
+    const bodies = await Promise.all(
+      ['Am,E7', 'Am%20E7', 'Am,%20E7'].map((chords) =>
+        ask<z.infer<typeof answers.Matches>>(served.origin, `/v1/search?chords=${chords}`),
+      ),
+    );
+    for (const { body } of bodies) {
+      expect(body.asked).toEqual(['A', 'C', 'E', 'G#', 'B', 'D']);
+      expect(body.chords).toEqual([
+        { symbol: 'Am', notes: ['A', 'C', 'E'] },
+        { symbol: 'E7', notes: ['E', 'G#', 'B', 'D'] },
+      ]);
+      expect(body.matches.slice(0, 2).map(({ name }) => name)).toEqual([
+        'A harmonic minor',
+        'A melodic minor',
+      ]);
+    }
+  });
+
+  test('a scale is found by the chords that stand on its degrees', async () => {
+    const { body: scale } = await ask<z.infer<typeof answers.Scale>>(served.origin, '/v1/modes/enigmatic/C');
+    const chords = encodeURIComponent(scale.chords.triads.map(({ name }) => name).join(','));
+    const { body } = await ask<z.infer<typeof answers.Matches>>(
+      served.origin,
+      `/v1/search?chords=${chords}&root=C`,
+    );
+    expect(body.matches.map(({ mode }) => mode)).toEqual([scale.slug]);
   });
 
   test('where no scale holds them all, the missing ones are named as they were asked', async () => {

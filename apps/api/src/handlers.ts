@@ -3,7 +3,7 @@
  */
 import { CATALOGUE } from '@stillroot/catalog';
 import type { answers, ENDPOINTS, EndpointName } from '@stillroot/contract';
-import { type NoteName, parseNote } from '@stillroot/core';
+import { type NoteName, parseChord, parseNote } from '@stillroot/core';
 import type * as z from 'zod';
 import type { Address } from './address.ts';
 import { fingerings } from './answers/fingerings.ts';
@@ -74,10 +74,28 @@ export const HANDLERS: Handlers = {
   ready: (_, __, { state }) => ({ status: state.isStopping ? 'stopping' : 'ready' }),
 };
 
-function searchNotes({ notes: texts, root, ...span }: Query<'search'>, address: Address) {
-  if (texts.length > 12) throw refusal('notes', texts.join(','), 'at most 12 notes');
-  const notes: NoteName[] = texts.map((text, at) => orRefuse(parseNote(text, `notes[${at}]`)));
-  return scales.search(notes, root === undefined ? undefined : resolveRoot(root), span, address);
+/** There are no more pitch classes. */
+const MOST_ASKED = 12;
+
+function searchNotes(query: Query<'search'>, address: Address) {
+  const { notes: names = [], chords: symbols = [], root, ...span } = query;
+  if (names.length + symbols.length === 0)
+    throw refusal(
+      'notes',
+      '',
+      'notes the scale must hold, such as notes=A,C,E, or chords, such as chords=Am,E7',
+    );
+  for (const [field, given] of [
+    ['notes', names],
+    ['chords', symbols],
+  ] as const)
+    if (given.length > MOST_ASKED) throw refusal(field, given.join(','), `at most ${MOST_ASKED} ${field}`);
+  const notes: readonly NoteName[] = names.map((text, at) => orRefuse(parseNote(text, `notes[${at}]`)));
+  const chords = symbols.map((text, at) => orRefuse(parseChord(text, `chords[${at}]`)));
+  return scales.search(
+    { notes, chords, root: root === undefined ? undefined : resolveRoot(root), span },
+    address,
+  );
 }
 
 /** A degree as formulas write it; an address may say `s4` for `#4`. */

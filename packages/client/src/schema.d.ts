@@ -365,7 +365,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Scales that hold the given notes */
+        /** Scales that hold the given notes, or the notes of the given chords */
         get: operations["search"];
         put?: never;
         post?: never;
@@ -3729,12 +3729,17 @@ export interface operations {
     };
     search: {
         parameters: {
-            query: {
+            query?: {
                 /**
                  * @description notes the scale must hold, the likely root first: A,B,C,D,E,F,G%23
                  * @example A,B,C,D,E,F,G#
                  */
-                notes: string;
+                notes?: string;
+                /**
+                 * @description chords whose notes the scale must hold, in place of notes or beside them: Am,E7 or Dm7,G7(b9),Cmaj7
+                 * @example Am,E7
+                 */
+                chords?: string;
                 /** @description only scales on this root */
                 root?: string;
                 /** @description the most answers */
@@ -3752,15 +3757,22 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Scales that hold the given notes */
+            /** @description Scales that hold the given notes, or the notes of the given chords */
             200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": {
-                        /** @description the notes asked for, each once */
+                        /** @description the notes asked for, those of chords too, each once */
                         asked: string[];
+                        /** @description the chords asked for */
+                        chords?: {
+                            /** @description as it was asked for */
+                            symbol: string;
+                            /** @description from its root upwards */
+                            notes: string[];
+                        }[];
                         /** @description how many there are in all */
                         total: number;
                         /** @description how many came before the first of these */

@@ -174,7 +174,16 @@ export const Route = z.object({
 });
 
 export const Matches = z.object({
-  asked: z.array(Note).describe('the notes asked for, each once'),
+  asked: z.array(Note).describe('the notes asked for, those of chords too, each once'),
+  chords: z
+    .array(
+      z.object({
+        symbol: z.string().describe('as it was asked for'),
+        notes: z.array(Note).describe('from its root upwards'),
+      }),
+    )
+    .optional()
+    .describe('the chords asked for'),
   total: z.int().describe('how many there are in all'),
   ...page,
   matches: z

@@ -114,7 +114,7 @@ export const ENDPOINTS = {
     query: requests.RouteQuery,
     answer: answers.Route,
   }),
-  search: about('modes', '/v1/search', 'Scales that hold the given notes', {
+  search: about('modes', '/v1/search', 'Scales that hold the given notes, or the notes of the given chords', {
     example: '/v1/search?notes=A,B,C,D,E,F,G%23',
     query: requests.SearchQuery,
     answer: answers.Matches,

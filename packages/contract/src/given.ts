@@ -2,7 +2,7 @@
  * One parameter given alone beside what must be, for tests: what is said about it, or what it is read as.
  */
 import type * as z from 'zod';
-import { CompareQuery, SearchQuery } from './requests.ts';
+import { CompareQuery } from './requests.ts';
 
 /** What is said about it. */
 export function saidOf(schema: z.ZodType, name: string, value: unknown): readonly string[] {
@@ -17,6 +17,5 @@ export function readAs(schema: z.ZodType, name: string, value: unknown): unknown
 
 /** What must be given. */
 function mustOf(schema: z.ZodType): Readonly<Record<string, string>> {
-  if (schema === SearchQuery) return { notes: 'A' };
   return schema === CompareQuery ? { a: 'x', b: 'y' } : {};
 }

@@ -32,6 +32,16 @@ export function list(description: string) {
     .refine((items) => items.length > 0, { error: description });
 }
 
+/** What parts chords: commas, and spaces; but neither in parentheses nor before a degree (`C 1 b3 bb5`). */
+const BETWEEN_CHORDS = /(?:,|\s+(?!(?:b{1,5}|#{1,5})?[1-7](?:[\s,]|$)))(?![^(]*\))/;
+
+/** Chord symbols in one parameter. */
+export function chords(description: string) {
+  return text(description)
+    .transform((value) => value.split(BETWEEN_CHORDS).filter((symbol) => symbol !== ''))
+    .refine((symbols) => symbols.length > 0, { error: description });
+}
+
 /** Whole numbers in one parameter, parted by commas. */
 export function numbers(description: string, from: number, to: number) {
   const error = `whole numbers from ${from} to ${to}, parted by commas: ${description}`;

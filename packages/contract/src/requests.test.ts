@@ -105,6 +105,19 @@ describe('a name', () => {
   });
 });
 
+describe('chords', () => {
+  test.each([
+    ['Am,E7', ['Am', 'E7']],
+    ['Am E7', ['Am', 'E7']],
+    [' Am , E7 ,', ['Am', 'E7']],
+    ['G7(b9,b13) Cmaj7', ['G7(b9,b13)', 'Cmaj7']],
+    ['C 1 b3 bb5,Db', ['C 1 b3 bb5', 'Db']],
+    ['C 1 3 #5 F', ['C 1 3 #5', 'F']],
+  ])('%s are %j', (text, symbols) => {
+    expect(readAs(SearchQuery, 'chords', text)).toEqual(symbols);
+  });
+});
+
 describe('a list', () => {
   test.each([
     ['A,B,C', ['A', 'B', 'C']],
@@ -157,7 +170,6 @@ describe('a query', () => {
       schema.safeParse({}).error?.issues.map(({ path }) => path.join('.'));
     expect(missing(CompareQuery)).toEqual(['a', 'b']);
     expect(missing(requests.RouteQuery)).toEqual(['from', 'to']);
-    expect(missing(SearchQuery)).toEqual(['notes']);
   });
 
   test('with several mistakes is told all of them at once', () => {

@@ -20,6 +20,7 @@ import {
 import * as z from 'zod';
 import {
   choice,
+  chords,
   decimal,
   degrees,
   lengths,
@@ -183,9 +184,12 @@ export const RouteQuery = z.strictObject({
   root: text('the root both stand on').default('A'),
 });
 export const SearchQuery = z.strictObject({
-  notes: list('notes the scale must hold, the likely root first: A,B,C,D,E,F,G%23').meta({
-    example: 'A,B,C,D,E,F,G%23',
-  }),
+  notes: list('notes the scale must hold, the likely root first: A,B,C,D,E,F,G%23').optional(),
+  chords: chords(
+    'chords whose notes the scale must hold, in place of notes or beside them: Am,E7 or Dm7,G7(b9),Cmaj7',
+  )
+    .optional()
+    .meta({ example: 'Am,E7' }),
   root: text('only scales on this root').optional(),
   limit: whole('the most answers', 1, 500).default(40),
   offset,

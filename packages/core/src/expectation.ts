@@ -14,6 +14,8 @@ interface Span {
 export type Expectation =
   /** A note: with or without its octave, in scientific or in Helmholtz notation; or one of the 21 roots. */
   | { readonly kind: 'root' | 'note' | 'pitch' | 'helmholtz-pitch' }
+  /** A chord symbol. */
+  | { readonly kind: 'chord' }
   /** Open strings: as many as a tuning may have, in one notation, from low to high. */
   | { readonly kind: 'string-count'; readonly most: number; readonly given: number }
   | { readonly kind: 'open-strings' | 'rising-strings' | 'one-notation' }
@@ -57,6 +59,8 @@ export function expectationInWords(expected: Expectation): string {
       return 'a note and its octave (middle C is C4), such as E2, F#1 or Bb3';
     case 'helmholtz-pitch':
       return "a note in Helmholtz notation, such as E, (which is E1), E (E2), e (E3) or e' (E4)";
+    case 'chord':
+      return 'a chord symbol, such as Am, E7, Bbmaj7, C#m7b5, Dsus4, G7(b9) or D/F#';
     case 'string-count':
       return `1 to ${expected.most} open strings, low to high, such as E2-A2-D3-G3-B3-E4; this has ${expected.given}`;
     case 'open-strings':

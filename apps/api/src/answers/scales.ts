@@ -19,6 +19,7 @@ import {
   relativeScales,
   routeBetween,
   type Scale,
+  type SymbolChord,
   scalesHolding,
   setOf,
   seventhsOf,
@@ -110,15 +111,30 @@ export function route(from: ModeEntry, to: ModeEntry, root: Root) {
   };
 }
 
-export function search(notes: readonly NoteName[], root: Root | undefined, span: Span, address: Address) {
+/** What a scale must hold, and which of those that do are asked for. */
+export interface HoldingQuery {
+  readonly notes: readonly NoteName[];
+  readonly chords: readonly SymbolChord[];
+  readonly root: Root | undefined;
+  readonly span: Span;
+}
+
+export function search({ notes: alone, chords, root, span }: HoldingQuery, address: Address) {
+  const notes = [...alone, ...chords.flatMap((one) => one.notes)];
   const asked = new Map(
-    notes.toReversed().map((note) => [pitchClassOfNote(note), formatNote(note.letterIndex, note.alteration)]),
+    [...Map.groupBy(notes, pitchClassOfNote)].map(([at, [first]]) => [at, nameOf(first as NoteName)]),
   );
   const found = scalesHolding(notes, modePreference).filter(
     ({ scale: { root: other } }) => root === undefined || other.pitchClass === root.pitchClass,
   );
   return {
-    asked: [...asked.values()].toReversed(),
+    asked: [...asked.values()],
+    ...(chords.length > 0 && {
+      chords: chords.map(({ symbol, notes: held }) => ({
+        symbol,
+        notes: held.map(nameOf),
+      })),
+    }),
     total: found.length,
     ...pageOf(address, found.length, span),
     matches: partOf(found, span).map(({ scale: match, missing, extra }) => ({
@@ -127,6 +143,10 @@ export function search(notes: readonly NoteName[], root: Root | undefined, span:
       extra,
     })),
   };
+}
+
+function nameOf({ letterIndex, alteration }: NoteName): string {
+  return formatNote(letterIndex, alteration);
 }
 
 function named(one: Scale) {

@@ -45,6 +45,7 @@ const EXPECTATIONS: { readonly [Kind in Expectation['kind']]: Expectation & { re
   root: { kind: 'root' },
   note: { kind: 'note' },
   pitch: { kind: 'pitch' },
+  chord: { kind: 'chord' },
   'helmholtz-pitch': { kind: 'helmholtz-pitch' },
   'string-count': { kind: 'string-count', most: 14, given: 40 },
   'open-strings': { kind: 'open-strings' },

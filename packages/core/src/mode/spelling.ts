@@ -3,7 +3,7 @@
  * more than a double accidental there is a readable spelling too: letters may repeat, at most one
  * accidental each.
  */
-import { MAJOR_SEMITONES, NATURAL_SEMITONES, pitchClassOf } from '../pitch/letter.ts';
+import { MAJOR_ALTERATIONS, NATURAL_SEMITONES } from '../pitch/letter.ts';
 import { formatNote, NOTE_NAMES, noteIndex } from '../pitch/note.ts';
 import { sizeOf } from '../pitch/pitch-class-set.ts';
 import { ROOTS, ROOTS_BY_PITCH_CLASS, type Root } from '../pitch/root.ts';
@@ -21,16 +21,6 @@ export interface Scale {
 
 /** The widest accidental that notation has a single sign for. */
 const WIDEST_WRITTEN = 2;
-
-/** For each letter, how far each degree of its natural major scale is altered: F has a B flat. */
-const MAJOR_ALTERATIONS: readonly (readonly number[])[] = NATURAL_SEMITONES.map(
-  (rootSemitones, letterIndex) =>
-    MAJOR_SEMITONES.map((semitones, at) => {
-      const sounding = pitchClassOf(rootSemitones + semitones);
-      const natural = NATURAL_SEMITONES[(letterIndex + at) % 7] as number;
-      return pitchClassOf(sounding - natural + 6) - 6;
-    }),
-);
 
 /** For each root, where the names of the degrees of its major scale stand among all names. */
 const MAJOR_NOTES: readonly (readonly number[])[] = ROOTS.map(({ letterIndex, alteration }) =>

@@ -19,6 +19,8 @@ function expectationWords(expected: Expectation): string {
       return 'ein Ton mit seiner Oktave (das eingestrichene C ist C4), wie E2, F#1 oder Bb3';
     case 'helmholtz-pitch':
       return "ein Ton in der Schreibweise nach Helmholtz, wie E, (das ist E1), E (E2), e (E3) oder e' (E4)";
+    case 'chord':
+      return 'ein Akkordsymbol, etwa Am, E7, Bbmaj7, C#m7b5, Dsus4, G7(b9) oder D/F#';
     case 'string-count':
       return `1 bis ${expected.most} leere Saiten, tief nach hoch, wie E2-A2-D3-G3-B3-E4; hier sind es ${expected.given}`;
     case 'open-strings':

@@ -19,6 +19,8 @@ function expectationWords(expected: Expectation): string {
       return 'una nota con su octava (el do central es C4), como E2, F#1 o Bb3';
     case 'helmholtz-pitch':
       return "una nota en la notación de Helmholtz, como E, (que es E1), E (E2), e (E3) o e' (E4)";
+    case 'chord':
+      return 'un cifrado de acorde, como Am, E7, Bbmaj7, C#m7b5, Dsus4, G7(b9) o D/F#';
     case 'string-count':
       return `de 1 a ${expected.most} cuerdas al aire, de grave a aguda, como E2-A2-D3-G3-B3-E4; aquí hay ${expected.given}`;
     case 'open-strings':
