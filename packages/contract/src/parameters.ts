@@ -1,7 +1,7 @@
 /**
  * Kinds of parameters. Each arrives as text and says, where it is not right, what would be.
  */
-import { type Meter, parseMeter, SCALE_LENGTH_RANGE_MM } from '@stillroot/core';
+import { chordSymbolsIn, type Meter, parseMeter, SCALE_LENGTH_RANGE_MM } from '@stillroot/core';
 import * as z from 'zod';
 
 /** Longer than any name of ours, shorter than trouble. */
@@ -32,13 +32,10 @@ export function list(description: string) {
     .refine((items) => items.length > 0, { error: description });
 }
 
-/** What parts chords: commas, and spaces; but neither in parentheses nor before a degree (`C 1 b3 bb5`). */
-const BETWEEN_CHORDS = /(?:,|\s+(?!(?:b{1,5}|#{1,5})?[1-7](?:[\s,]|$)))(?![^(]*\))/;
-
 /** Chord symbols in one parameter. */
 export function chords(description: string) {
   return text(description)
-    .transform((value) => value.split(BETWEEN_CHORDS).filter((symbol) => symbol !== ''))
+    .transform(chordSymbolsIn)
     .refine((symbols) => symbols.length > 0, { error: description });
 }
 

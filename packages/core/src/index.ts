@@ -31,7 +31,7 @@ export { REASON_KINDS, type Reason, reasonInWords } from './fingering/reason.ts'
 export { solve } from './fingering/solve.ts';
 export type { BeyondReach } from './fingering/three-per-string.ts';
 export type { LineNote } from './fingering/touch.ts';
-export { parseChord, type SymbolChord } from './harmony/chord-symbol.ts';
+export { chordSymbolsIn, parseChord, type SymbolChord } from './harmony/chord-symbol.ts';
 export { type DegreeChord, seventhsOf, triadsOf } from './harmony/chords.ts';
 export { type Holding, scalesHolding } from './harmony/holding.ts';
 export { fretDistanceMm } from './instrument/fret.ts';

@@ -78,6 +78,17 @@ export function parseChord(text: string, field = 'chord'): Result<SymbolChord> {
   });
 }
 
+/** What parts chords: commas, and spaces; but neither in parentheses nor before a degree (`C 1 b3 bb5`). */
+const BETWEEN_CHORDS = /(?:,|\s+(?!(?:b{1,5}|#{1,5})?[1-7](?:[\s,]|$)))(?![^(]*\))/;
+
+/**
+ * The words of a text that chord symbols would be, read or not.
+ * @example chordSymbolsIn('Dm7, G7(b9,b13) Cmaj7') // Dm7 and G7(b9,b13) and Cmaj7
+ */
+export function chordSymbolsIn(text: string): readonly string[] {
+  return text.split(BETWEEN_CHORDS).filter((symbol) => symbol !== '');
+}
+
 /** What a chord holds, from the groups of its symbol. */
 function partsOf(groups: Readonly<Record<string, string | undefined>>): readonly Part[] {
   const { power, changes = '' } = groups;
