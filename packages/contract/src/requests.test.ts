@@ -113,6 +113,7 @@ describe('chords', () => {
     ['G7(b9,b13) Cmaj7', ['G7(b9,b13)', 'Cmaj7']],
     ['C 1 b3 bb5,Db', ['C 1 b3 bb5', 'Db']],
     ['C 1 3 #5 F', ['C 1 3 #5', 'F']],
+    ['C  1  b3 F', ['C  1  b3', 'F']],
   ])('%s are %j', (text, symbols) => {
     expect(readAs(SearchQuery, 'chords', text)).toEqual(symbols);
   });

@@ -79,7 +79,7 @@ export function parseChord(text: string, field = 'chord'): Result<SymbolChord> {
 }
 
 /** What parts chords: commas, and spaces; but neither in parentheses nor before a degree (`C 1 b3 bb5`). */
-const BETWEEN_CHORDS = /(?:,|\s+(?!(?:b{1,5}|#{1,5})?[1-7](?:[\s,]|$)))(?![^(]*\))/;
+const BETWEEN_CHORDS = /(?:,|\s+(?!\s|(?:b{1,5}|#{1,5})?[1-7](?:[\s,]|$)))(?![^(]*\))/;
 
 /**
  * The words of a text that chord symbols would be, read or not.
