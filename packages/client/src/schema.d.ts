@@ -1964,7 +1964,7 @@ export interface operations {
                          * @description the same for programs: these words stay
                          * @enum {string}
                          */
-                        reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
+                        reasonKind?: "notes-missing" | "beyond-the-neck" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         /** @description strings on which the hand would have to open wider than it can */
                         beyondReach?: {
                             /** @description 1 at the highest-sounding side */
@@ -2821,7 +2821,7 @@ export interface operations {
                              * @description the same for programs: these words stay
                              * @enum {string}
                              */
-                            reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
+                            reasonKind?: "notes-missing" | "beyond-the-neck" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         }[];
                         /** @description why it cannot be played; absent where it can */
                         reason?: string;
@@ -2829,7 +2829,7 @@ export interface operations {
                          * @description the same for programs: these words stay
                          * @enum {string}
                          */
-                        reasonKind?: "notes-missing" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
+                        reasonKind?: "notes-missing" | "beyond-the-neck" | "no-octave" | "no-two-octaves" | "no-whole-octave" | "no-octave-on-a-string" | "one-string-only" | "strings-do-not-rise" | "off-the-neck" | "too-wide" | "too-many-fingers" | "gap-in-chain" | "chain-is-for-one-scale" | "no-shared-area" | "modes-left-out";
                         /** @description the nearest that can be played, where what was asked for cannot */
                         alternative?: {
                             /** @description how it is laid out, as in the query */

@@ -27,6 +27,7 @@ export type Expectation =
   | ({ readonly kind: 'fret-count' } & Span)
   | { readonly kind: 'first-fret'; readonly fret: number }
   | { readonly kind: 'capo-fret'; readonly highest: number }
+  | { readonly kind: 'fret'; readonly highest: number }
   | { readonly kind: 'string-numbers'; readonly count: number }
   | { readonly kind: 'string-below-capo'; readonly fret: number }
   /** What is played: something that can be, of a length that can be written. */
@@ -83,6 +84,8 @@ export function expectationInWords(expected: Expectation): string {
       return `enough for the first fret of this neck, which is number ${expected.fret}`;
     case 'capo-fret':
       return `a fret of this neck from 0 (none) to ${expected.highest}`;
+    case 'fret':
+      return `a fret of this neck from 0 (the open strings) to ${expected.highest}`;
     case 'string-numbers':
       return `strings of this neck by number, 1 to ${expected.count}`;
     case 'string-below-capo':

@@ -26,6 +26,7 @@ import * as es from './es/reasons.ts';
 
 const REASONS: { readonly [Kind in Reason['kind']]: Reason & { readonly kind: Kind } } = {
   'notes-missing': { kind: 'notes-missing', notes: ['F', 'Bb'] },
+  'beyond-the-neck': { kind: 'beyond-the-neck', fret: 30, lastFret: 22 },
   'no-octave': { kind: 'no-octave', fret: 19 },
   'no-two-octaves': { kind: 'no-two-octaves', fret: 12 },
   'no-whole-octave': { kind: 'no-whole-octave', fret: 21 },
@@ -58,6 +59,7 @@ const EXPECTATIONS: { readonly [Kind in Expectation['kind']]: Expectation & { re
   'fret-count': { kind: 'fret-count', from: 5, to: 36 },
   'first-fret': { kind: 'first-fret', fret: 2 },
   'capo-fret': { kind: 'capo-fret', highest: 22 },
+  fret: { kind: 'fret', highest: 24 },
   'string-numbers': { kind: 'string-numbers', count: 6 },
   'string-below-capo': { kind: 'string-below-capo', fret: 5 },
   'playable-round': { kind: 'playable-round', reason: REASONS['too-wide'] },
@@ -105,6 +107,12 @@ describe.each(OTHERS)('%s', (_code, reasons, problems) => {
     expect(words).not.toContain(problem.expected);
     expect(words).not.toMatch(/undefined/);
     expect(words).toMatch(/xyz.*\.$/);
+  });
+
+  test('says what would be right where what was typed is not known', () => {
+    const problem = problemOf(fail('capo', '', EXPECTATIONS['capo-fret']));
+    expect(problems.problemWords(problem)).toMatch(/^(Erwartet wird|Se espera) .*22\.$/);
+    expect(enProblems.problemWords(problem)).toMatch(/^Expected .*22\.$/);
   });
 
   test('says what to take care of, with the same widths', () => {

@@ -2,7 +2,7 @@
  * Fingerings: the ways to play a scale on a neck in a given style, best first; and where there is none,
  * the reason and the nearest thing that can be played.
  */
-import type { Neck } from '../instrument/neck.ts';
+import type { FretSlot, Neck } from '../instrument/neck.ts';
 import { pitchClassesOf, type Scale } from '../mode/spelling.ts';
 import type { AreaShift } from './across-neck.ts';
 import type { OpenStrings } from './area.ts';
@@ -64,7 +64,7 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
     return { style, fingerings, ...(shifts && { shifts }), cautions };
   }
   const missing = missingNotes(neck, scale);
-  const why = missing ?? reason;
+  const why = missing ?? beyondTheNeck(neck, asked.fret) ?? reason;
   const alternative = missing ? undefined : nearestPlayable(style, neck, scale, asked);
   return {
     style,
@@ -80,6 +80,12 @@ export function fingeringsOf(neck: Neck, scale: Scale, options: FingeringOptions
 export function missingNotes(neck: Neck, scale: Scale): Reason | undefined {
   const notes = scale.notes.filter((_, at) => !neck.pitchClasses.has(pitchClassesOf(scale)[at] as number));
   return notes.length > 0 ? { kind: 'notes-missing', notes } : undefined;
+}
+
+/** Says that a neck ends below a fret, or undefined where it does not, or no fret was asked for. */
+function beyondTheNeck(neck: Neck, fret: number | undefined): Reason | undefined {
+  const lastFret = (neck.slots.at(-1) as FretSlot).fret;
+  return fret !== undefined && fret > lastFret ? { kind: 'beyond-the-neck', fret, lastFret } : undefined;
 }
 
 /** In position from the asked fret, then the same style as near to it as can be, then position, then one string. */

@@ -6,6 +6,8 @@
 export type Reason =
   /** In a tuning, the frets of an instrument do not have these notes. */
   | { readonly kind: 'notes-missing'; readonly notes: readonly string[] }
+  /** A fret was asked for that lies beyond the last. */
+  | { readonly kind: 'beyond-the-neck'; readonly fret: number; readonly lastFret: number }
   /** In position: no octave lies anywhere, or in an area that begins at the fret. */
   | { readonly kind: 'no-octave'; readonly fret?: number }
   /** Two octaves, or the whole range: too little lies on the neck, or from the fret upwards. */
@@ -40,6 +42,7 @@ export type Reason =
 /** Every kind of reason, for those who read them by program. */
 export const REASON_KINDS = [
   'notes-missing',
+  'beyond-the-neck',
   'no-octave',
   'no-two-octaves',
   'no-whole-octave',
@@ -60,6 +63,8 @@ export function reasonInWords(reason: Reason): string {
   switch (reason.kind) {
     case 'notes-missing':
       return `in this tuning the frets of this instrument do not have ${reason.notes.join(', ')}`;
+    case 'beyond-the-neck':
+      return `this neck ends at fret ${reason.lastFret}, below fret ${reason.fret}`;
     case 'no-octave': {
       const where =
         reason.fret === undefined ? 'anywhere on this neck' : `in an area that begins at fret ${reason.fret}`;

@@ -175,7 +175,7 @@ describe('a round is refused', () => {
       'from a fret beyond the neck',
       neckOf(guitar),
       { fret: 30 },
-      'there is no octave from root to root in an area that begins at fret 30',
+      'this neck ends at fret 22, below fret 30',
       'position',
     ],
     [
@@ -192,4 +192,21 @@ describe('a round is refused', () => {
     expect(round.alternative?.style).toBe(style);
     expect(round.modes.every(({ fingering }) => fingering === undefined)).toBe(true);
   });
+
+  test.each([
+    ['position', 20],
+    ['position', 30],
+    ['three-per-string', 21],
+  ] as const)(
+    'in style %s from fret %i, and the nearest is the one that begins closest below',
+    (style, fret) => {
+      const neck = neckOf(guitar);
+      const { alternative } = harmonicMinorFrom(neck, 'A', { style, fret });
+      const playable = neck.slots
+        .map((slot) => slot.fret)
+        .filter((from) => harmonicMinorFrom(neck, 'A', { style, fret: from }).area?.from === from);
+      expect(alternative).toEqual({ style, fret: playable.at(-1) });
+      expect(alternative?.fret).toBeGreaterThan(0);
+    },
+  );
 });

@@ -111,12 +111,21 @@ function whyNot(neck: Neck, scales: readonly Scale[], how: Together): Reason {
   return { kind: 'no-shared-area' };
 }
 
-/** The same style anywhere, then in position anywhere, then along one string. */
+/** The same style, then in position, each as near to the asked fret as can be; then along one string. */
 function nearestRound(neck: Neck, scales: readonly Scale[], how: Together) {
   if (scales.length === 0) return undefined;
   for (const style of new Set<Style>([how.style, 'position', 'one-string'])) {
-    const fingerings = fingerTogether(neck, scales, { ...how, style, fret: undefined });
-    if (fingerings) return { style, fret: areaOf(fingerings).from };
+    for (const fret of nearestBelow(neck, how.fret)) {
+      const fingerings = fingerTogether(neck, scales, { ...how, style, fret });
+      if (fingerings) return { style, fret: areaOf(fingerings).from };
+    }
   }
   return undefined;
+}
+
+/** The asked fret, from which another style looks upwards, then those below it from the nearest; then anywhere. */
+function nearestBelow(neck: Neck, fret: number | undefined): readonly (number | undefined)[] {
+  if (fret === undefined) return [undefined];
+  const below = neck.slots.map((slot) => slot.fret).filter((one) => one < fret);
+  return [fret, ...below.toReversed(), undefined];
 }

@@ -6,8 +6,14 @@ import type * as English from '../en/problems.ts';
 import { reasonWords } from './reasons.ts';
 
 /** A problem in a sentence. */
-export const problemWords: typeof English.problemWords = ({ value, expected, expectation }) =>
-  `„${value}“: erwartet wird ${expectation ? expectationWords(expectation) : expected}.`;
+export const problemWords: typeof English.problemWords = ({ value, expected, expectation }) => {
+  const right = expectation ? expectationWords(expectation) : expected;
+  return value === '' ? `Erwartet wird ${right}.` : `„${value}“: erwartet wird ${right}.`;
+};
+
+/** A problem away from its field, which is named. */
+export const problemOf: typeof English.problemOf = (label, problem) =>
+  label ? `${label} – ${problemWords(problem)}` : problemWords(problem);
 
 function expectationWords(expected: Expectation): string {
   switch (expected.kind) {
@@ -43,6 +49,8 @@ function expectationWords(expected: Expectation): string {
       return `genug für den ersten Bund dieses Griffbretts, das ist Nummer ${expected.fret}`;
     case 'capo-fret':
       return `ein Bund dieses Griffbretts von 0 (keiner) bis ${expected.highest}`;
+    case 'fret':
+      return `ein Bund dieses Griffbretts von 0 (leere Saiten) bis ${expected.highest}`;
     case 'string-numbers':
       return `Saiten dieses Griffbretts mit ihrer Nummer, 1 bis ${expected.count}`;
     case 'string-below-capo':

@@ -10,6 +10,8 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
   switch (reason.kind) {
     case 'notes-missing':
       return `in dieser Stimmung haben die Bünde dieses Instruments kein ${signs(reason.notes.join(', kein '))}`;
+    case 'beyond-the-neck':
+      return `dieses Griffbrett endet am ${fretWords(reason.lastFret)}. Bund, vor Bund ${fretWords(reason.fret)}`;
     case 'no-octave':
       return reason.fret === undefined
         ? 'nirgends auf diesem Griffbrett liegt eine Oktave von Grundton zu Grundton'

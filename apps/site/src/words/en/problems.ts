@@ -3,7 +3,12 @@
  */
 import type { Problem } from '@stillroot/core';
 
-/** A problem in a sentence. */
+/** A problem in a sentence; what a browser does not hand out, such as letters in a field for a number, is not repeated. */
 export function problemWords({ value, expected }: Problem): string {
-  return `“${value}”: expected ${expected}.`;
+  return value === '' ? `Expected ${expected}.` : `“${value}”: expected ${expected}.`;
+}
+
+/** A problem away from its field, which is named: `Capo at fret – “abc”: expected ...` */
+export function problemOf(label: string | undefined, problem: Problem): string {
+  return label ? `${label} – ${problemWords(problem)}` : problemWords(problem);
 }

@@ -6,8 +6,14 @@ import type * as English from '../en/problems.ts';
 import { reasonWords } from './reasons.ts';
 
 /** A problem in a sentence. */
-export const problemWords: typeof English.problemWords = ({ value, expected, expectation }) =>
-  `«${value}»: se espera ${expectation ? expectationWords(expectation) : expected}.`;
+export const problemWords: typeof English.problemWords = ({ value, expected, expectation }) => {
+  const right = expectation ? expectationWords(expectation) : expected;
+  return value === '' ? `Se espera ${right}.` : `«${value}»: se espera ${right}.`;
+};
+
+/** A problem away from its field, which is named. */
+export const problemOf: typeof English.problemOf = (label, problem) =>
+  label ? `${label} – ${problemWords(problem)}` : problemWords(problem);
 
 function expectationWords(expected: Expectation): string {
   switch (expected.kind) {
@@ -43,6 +49,8 @@ function expectationWords(expected: Expectation): string {
       return `bastantes para el primer traste de este mástil, que es el número ${expected.fret}`;
     case 'capo-fret':
       return `un traste de este mástil de 0 (ninguno) a ${expected.highest}`;
+    case 'fret':
+      return `un traste de este mástil, de 0 (al aire) a ${expected.highest}`;
     case 'string-numbers':
       return `cuerdas de este mástil por su número, de 1 a ${expected.count}`;
     case 'string-below-capo':

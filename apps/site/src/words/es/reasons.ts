@@ -10,6 +10,8 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
   switch (reason.kind) {
     case 'notes-missing':
       return `en esta afinación los trastes de este instrumento no tienen ${signs(reason.notes.join(', '))}`;
+    case 'beyond-the-neck':
+      return `este mástil termina en el traste ${fretWords(reason.lastFret)}, antes del traste ${fretWords(reason.fret)}`;
     case 'no-octave':
       return reason.fret === undefined
         ? 'en ningún lugar de este mástil hay una octava de tónica a tónica'
