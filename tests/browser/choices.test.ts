@@ -126,7 +126,7 @@ describe('a number', () => {
     expect(await page.locator('.where').first().textContent()).toContain('Frets 7 to');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('choose-fret');
     await page.keyboard.type('7');
-    await says(page, '.picture', 'begins at fret 77');
+    await says(page, '.picture', 'this neck ends at fret 22, below fret 77');
   });
 });
 

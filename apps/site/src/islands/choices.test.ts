@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { carryChoices, choosesAnything, readChoices, writeChoices } from './choices.ts';
+import { choosesAnything } from './choice-keys.ts';
+import { carryChoices, readChoices, writeChoices } from './choices.ts';
 
 const WHOLE =
   'instrument=bass-4&tuning=drop-d&transpose=-2&capo=6.5&capoStrings=1%2C2&frets=24&scaleLength=864-813&labels=notes&hand=left&style=three-per-string&answer=2&fret=5&open=never&handSize=large&reach=110&order=brightness&sharing=own-areas&compare=base&names=german&accidentals=ascii';

@@ -5,8 +5,9 @@
 import type { HandSizeName, OpenStrings, Order, Sharing, Style } from '@stillroot/core';
 import type { Labels } from '@stillroot/notation';
 import type { Naming } from '../words/note-names.ts';
+import { CHOICE_KEYS, type ChoiceKey } from './choice-keys.ts';
 
-// Written again rather than taken from core, so that the first script stays small; the types keep them true.
+// Written again rather than taken from core, so that what every page may fetch stays small; the types keep them true.
 /** What is chosen from a list; the first is the default, but for labels, which each page has its own of. */
 export const LISTS = {
   labels: ['degrees', 'notes', 'fingers'] as const satisfies readonly Labels[],
@@ -66,33 +67,6 @@ export interface Choices extends Readonly<{ [K in Exclude<ListKey, 'labels'>]: (
   /** What stood in the address and could not be read. */
   readonly unread: Readonly<Partial<Record<ChoiceKey, string>>>;
 }
-
-/** The names of choices in an address, in the order in which they stand there: first those of the neck. */
-export const CHOICE_KEYS = [
-  'instrument',
-  'tuning',
-  'transpose',
-  'capo',
-  'capoStrings',
-  'frets',
-  'scaleLength',
-  'labels',
-  'hand',
-  'style',
-  'answer',
-  'fret',
-  'open',
-  'handSize',
-  'reach',
-  'order',
-  'sharing',
-  'compare',
-  'names',
-  'accidentals',
-] as const;
-
-/** The name of a choice. */
-export type ChoiceKey = (typeof CHOICE_KEYS)[number];
 
 /** Choices that mean something on one instrument only: those before the labels, and where to begin. */
 const NECK_KEYS: readonly string[] = [...CHOICE_KEYS.slice(0, 7), 'fret'];
@@ -155,11 +129,6 @@ export function writeChoices(choices: Choices): URLSearchParams {
     if (value !== undefined && value !== defaults[key]) query.set(key, String(value));
   }
   return query;
-}
-
-/** Whether a query chooses anything. */
-export function choosesAnything(query: URLSearchParams): boolean {
-  return CHOICE_KEYS.some((key) => query.has(key));
 }
 
 /**

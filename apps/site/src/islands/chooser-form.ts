@@ -6,11 +6,15 @@ import { optionsHtml, READING_ID, TYPED, tuningChoices } from '../markup/chooser
 import { CHOICES, fretWords } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
 import { problemWords } from '../words/problems.ts';
-import { CHOICE_KEYS, type Choices, readChoices } from './choices.ts';
+import { CHOICE_KEYS } from './choice-keys.ts';
+import { type Choices, readChoices } from './choices.ts';
 import type { ChosenNeck } from './neck-from.ts';
 
 /** A control of the chooser. */
 export type Field = HTMLInputElement | HTMLSelectElement;
+
+/** On a field for a number that stands empty in place of what is none. */
+const UNHELD = 'data-unheld';
 
 /** The field of this name, where the form has it. */
 export function fieldOf(form: HTMLElement, name: string): Field | undefined {
@@ -46,16 +50,30 @@ export function onChoice(form: HTMLElement, act: () => void): void {
   });
 }
 
-/** Reads what the fields say; what the form does not ask stays as it was. */
+/**
+ * Reads what the fields say; what the form does not ask stays as it was. So does what stood in the address and
+ * could not be read, for as long as its field is left empty.
+ */
 export function readForm(form: HTMLElement, before: Choices): Choices {
   const query = new URLSearchParams();
   for (const key of CHOICE_KEYS) {
-    const value = fieldOf(form, key)?.value ?? before[key];
+    const field = fieldOf(form, key);
+    const value = field ? field.value || (field.hasAttribute(UNHELD) ? before.unread[key] : '') : before[key];
     if (value !== undefined) query.set(key, String(value));
   }
   const listed = fieldOf(form, 'tunings')?.value ?? '';
   query.set('tuning', listed === TYPED ? (fieldOf(form, 'tuning')?.value ?? '') : listed);
-  return readChoices(query);
+  const choices = readChoices(query);
+  const withheld = CHOICE_KEYS.filter((key) => isWithheld(fieldOf(form, key)));
+  return {
+    ...choices,
+    unread: { ...choices.unread, ...Object.fromEntries(withheld.map((key) => [key, ''])) },
+  };
+}
+
+/** Whether a field shows something that it does not hand out, such as letters in one for a number. */
+function isWithheld(field: Field | undefined): boolean {
+  return field?.validity.badInput === true;
 }
 
 /** Makes the fields say what was chosen, with how a typed tuning was read and the problems beside them. */
@@ -74,6 +92,13 @@ export function writeForm(
   for (const key of CHOICE_KEYS) {
     const field = fieldOf(form, key);
     if (!field || field === document.activeElement || (key === 'tuning' && !isTyped)) continue;
+    // What could not be read is left for its reader to mend; a list has nothing but what can be.
+    if (choices.unread[key] !== undefined && field instanceof HTMLInputElement) {
+      if (!isWithheld(field)) field.value = choices.unread[key];
+      field.toggleAttribute(UNHELD, field.value === '');
+      continue;
+    }
+    field.removeAttribute(UNHELD);
     const value = key === 'instrument' ? instrument.id : choices[key];
     field.value = key === 'transpose' && value === 0 ? '' : String(value ?? '');
   }

@@ -7,9 +7,10 @@ import { parseRoot, UNIVERSE } from '@stillroot/core';
 import { type ChooserView, chooserHtml, instrumentChoices, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { moreHtml } from '../markup/chooser-more.ts';
 import { CHOOSER } from '../words/interface.ts';
-import { problemWords } from '../words/problems.ts';
+import { problemOf } from '../words/problems.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
-import { type Choices, choosesAnything, readChoices, writeChoices } from './choices.ts';
+import { choosesAnything } from './choice-keys.ts';
+import { type Choices, readChoices, writeChoices } from './choices.ts';
 import {
   type Field,
   fieldOf,
@@ -93,6 +94,7 @@ export abstract class Island extends HTMLElement {
       );
       this.redraw(known);
       this.goOnChoosing();
+      void this.tellOfPlaying();
       // What was chosen while the catalogue was on its way counts as well; what is still being typed, later.
       const whole = early.filter(([field]) => !isBeingTyped(field));
       for (const [field, value] of whole) field.value = value;
@@ -167,7 +169,9 @@ export abstract class Island extends HTMLElement {
       event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[data-choose]') : null;
     if (!link) return;
     event.preventDefault();
-    this.choose(readChoices(chosenBy(link, writeChoices(this.choices))), known);
+    const query = chosenBy(link, writeChoices(this.choices));
+    const unread = Object.entries(this.choices.unread).filter(([key]) => !query.has(key));
+    this.choose({ ...readChoices(query), unread: Object.fromEntries(unread) }, known);
   }
 
   /** Links away from the page of an instrument take it along. */
@@ -186,12 +190,19 @@ export abstract class Island extends HTMLElement {
 
   /** Problems whose fields are folded away, or are not on this page, are told above the picture. */
   private tellUnseen(problems: readonly Problem[]): void {
-    const unseen = problems.filter(({ field }) => {
-      const [name = field] = field.split('[');
-      return !(this.form && fieldOf(this.form, name)?.checkVisibility());
+    const unseen = problems.flatMap((problem) => {
+      const [name = problem.field] = problem.field.split('[');
+      const field = this.form && fieldOf(this.form, name);
+      return field?.checkVisibility() ? [] : problemOf(field?.labels?.[0]?.textContent, problem);
     });
     const status = this.querySelector('.status');
-    if (status) status.textContent = unseen.map(problemWords).join(' ');
+    if (status) status.textContent = unseen.join(' ');
+  }
+
+  /** What was chosen for the play-along and cannot be had is told before anybody plays. */
+  private async tellOfPlaying(): Promise<void> {
+    const query = playQuery(new URLSearchParams(location.search));
+    if (query.size > 0) (await import('./play-unread.ts')).tellUnread(query);
   }
 
   private choose(choices: Choices, known: Known): void {
@@ -206,9 +217,12 @@ export abstract class Island extends HTMLElement {
   }
 
   private withoutDefaults(choices: Choices, known: Known): Choices {
-    const isFingered = this.matches('round-island, [data-fingering]');
-    const { usualInstrument, usualLabels } = this;
+    const { usualInstrument, usualLabels, isFingered } = this;
     return withoutDefaults(choices, { instrument: usualInstrument, labels: usualLabels, isFingered }, known);
+  }
+
+  private get isFingered(): boolean {
+    return this.matches('round-island, [data-fingering]');
   }
 
   protected get usualLabels(): 'degrees' | 'notes' {
@@ -221,7 +235,8 @@ export abstract class Island extends HTMLElement {
     const picture = this.querySelector('.picture');
     if (picture) picture.innerHTML = this.draw(known, chosen);
     scrollNecks(this, choices.fret);
-    const problems = [...chosen.problems, ...this.ownProblems];
+    const asked = chosen.problems.filter(({ field }) => field !== 'fret' || this.isFingered);
+    const problems = [...asked, ...this.ownProblems];
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
     if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);
     this.tellUnseen(problems);

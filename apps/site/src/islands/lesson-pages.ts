@@ -12,7 +12,8 @@ import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
 import { comparisonTitle, roundTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
-import { choosesAnything, readChoices } from './choices.ts';
+import { choosesAnything } from './choice-keys.ts';
+import { readChoices } from './choices.ts';
 import { neckFrom } from './neck-from.ts';
 
 /** A page as a lesson lists it. */

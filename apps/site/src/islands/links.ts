@@ -1,7 +1,8 @@
 /**
  * Links that carry choices along, so that a bassist stays a bassist.
  */
-import { CHOICE_KEYS, carryChoices } from './choices.ts';
+import { CHOICE_KEYS } from './choice-keys.ts';
+import { carryChoices } from './choices.ts';
 import { playQuery } from './play-keys.ts';
 
 const plain = new WeakMap<HTMLAnchorElement, string>();

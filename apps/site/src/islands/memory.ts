@@ -2,15 +2,14 @@
  * Choices remembered on this device, for a reader who comes back by a plain address. A convenience only:
  * where storage is missing, full or spoilt, nothing is remembered.
  */
-import { readChoices, writeChoices } from './choices.ts';
 import { keep, readKept } from './storage.ts';
 
 const KEY = 'stillroot-choices';
 const FIELD_KEY = 'stillroot-field';
 
-/** The choices of last time, as a query; empty where there are none. */
+/** The choices of last time, as a query, to be read like any other; empty where there are none. */
 export function recall(): URLSearchParams {
-  return writeChoices(readChoices(new URLSearchParams(readKept('localStorage', KEY))));
+  return new URLSearchParams(readKept('localStorage', KEY));
 }
 
 /** Keeps choices for next time. */

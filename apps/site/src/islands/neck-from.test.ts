@@ -42,10 +42,32 @@ describe('neckFrom', () => {
     ['capoStrings=all', 'capoStrings'],
     ['style=sideways', 'style'],
     ['capo=2x', 'capo'],
+    ['capo=abc', 'capo'],
+    ['fret=abc', 'fret'],
+    ['fret=-3', 'fret'],
+    ['fret=30', 'fret'],
+    ['reach=0', 'reach'],
+    ['reach=wide', 'reach'],
+    ['frets=0', 'frets'],
+    ['transpose=1e9', 'transpose'],
+    ['answer=best', 'answer'],
   ])('%s is a problem of the field %s, and the rest is still drawn', (query, field) => {
     const { neck, problems } = chosen(query);
     expect(problems.map((problem) => problem.field)).toEqual([field]);
     expect(neck.instrument.id).toBe('guitar-6');
+  });
+
+  // The neck of the usual guitar has 22 frets, of which the last holds no capo (data/instruments/guitar-6.json).
+  test.each([
+    ['capo=abc', 'abc', { kind: 'capo-fret', highest: 21 }],
+    ['fret=abc', 'abc', { kind: 'fret', highest: 22 }],
+    ['fret=30', '30', { kind: 'fret', highest: 22 }],
+    ['fret=23&frets=24&capo=x', 'x', { kind: 'capo-fret', highest: 23 }],
+    ['reach=0', '0', { kind: 'length-mm', from: 40, to: 200 }],
+    ['scaleLength=9', '9', { kind: 'length-mm', from: 200, to: 1200 }],
+    ['hand=third', 'third', { kind: 'one-of', choices: ['right', 'left'] }],
+  ])('%s is told with what would be right', (query, value, expectation) => {
+    expect(chosen(query).problems).toMatchObject([{ value, expectation }]);
   });
 
   test('what can be had stands beside what cannot, each of which is told', () => {

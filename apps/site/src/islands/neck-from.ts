@@ -22,7 +22,8 @@ import {
 } from '@stillroot/core';
 import { CHOICES } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
-import { type ChoiceKey, type Choices, LISTS } from './choices.ts';
+import type { ChoiceKey } from './choice-keys.ts';
+import { type Choices, LISTS, MOST_ANSWERS } from './choices.ts';
 
 /** A neck, always; problems stand beside the fields that they belong to. */
 export interface ChosenNeck {
@@ -40,9 +41,12 @@ export function neckFrom(choices: Choices, instruments: readonly Instrument[], u
   const typed = typedTuning(choices.tuning, instrument);
   const known = instrument.tunings.find(({ id }) => id === choices.tuning) ?? instrument.tunings[0];
   const strings = typed?.ok ? typed.value.tuning : known;
-  const moved = choices.transpose === 0 ? succeed(strings) : transposeTuning(strings, choices.transpose);
+  const transpose = numberOf('transpose', choices);
+  const moved = transpose === 0 ? succeed(strings) : transposeTuning(strings, transpose);
   const built = buildWith(instrument, moved.ok ? moved.value : strings, settingsOf(choices));
-  const results: readonly (Result<unknown> | undefined)[] = [asked, typed, moved, reachOf(choices.reach)];
+  const reach = reachOf(numberOf('reach', choices));
+  const fret = fretOf(numberOf('fret', choices), built.neck);
+  const results: readonly (Result<unknown> | undefined)[] = [asked, typed, moved, reach, fret];
   return {
     neck: built.neck,
     instrument,
@@ -50,9 +54,24 @@ export function neckFrom(choices: Choices, instruments: readonly Instrument[], u
     problems: [
       ...results.flatMap((result) => (result === undefined || result.ok ? [] : [result.problem])),
       ...built.problems,
-      ...unreadOf(choices),
-    ],
+      ...unlisted(choices),
+    ].map((problem) => withUnread(problem, choices)),
   };
+}
+
+/** A number that was chosen; none that may be had where what stood there could not be read, so that core says what may. */
+function numberOf<K extends 'transpose' | 'capo' | 'frets' | 'fret' | 'reach'>(
+  key: K,
+  { unread, [key]: read }: Choices,
+): Choices[K] | number {
+  return unread[key] === undefined ? read : Number.NaN;
+}
+
+/** A fret of the neck from which to play; undefined where anywhere is meant. */
+function fretOf(fret: number | undefined, { slots }: Neck): Result<number | undefined> {
+  const highest = slots.at(-1)?.fret ?? 0;
+  if (fret === undefined || fret <= highest) return succeed(fret);
+  return fail('fret', String(fret), { kind: 'fret', highest });
 }
 
 /** A reach that may be asked for; undefined where that of the hand's size is meant. */
@@ -91,7 +110,10 @@ function typedTuning(text: string, instrument: Instrument): Result<TuningReading
 /** What is set on the neck, choice by choice. */
 type Settings = readonly (readonly [ChoiceKey, Result<NeckOptions>])[];
 
-function settingsOf({ capo, capoStrings, frets, scaleLength }: Choices): Settings {
+function settingsOf(choices: Choices): Settings {
+  const { capoStrings, scaleLength } = choices;
+  const frets = numberOf('frets', choices);
+  const capo = numberOf('capo', choices);
   return [
     ...(frets === undefined ? [] : [['frets', succeed({ frets })] as const]),
     ...(scaleLength === '' ? [] : [['scaleLength', lengthsOf(scaleLength)] as const]),
@@ -153,15 +175,27 @@ function stringsOf(text: string): Result<NeckOptions> {
     : succeed({ capoStrings });
 }
 
-/** What stood in the address and could not be read, each with what could be. */
-function unreadOf({ unread }: Choices): readonly Problem[] {
-  return Object.entries(unread).map(([field, value]) => {
-    const list = Object.entries(LISTS).find(([key]) => key === field)?.[1];
-    const expected = list ? `${CHOICES.oneOf} ${list.join(', ')}` : CHOICES.notNumber;
-    const failed = fail(field, value, expected);
-    invariant(!failed.ok, 'a failure is a problem');
-    return failed.problem;
-  });
+/** What stood in the address in place of one of a list, or of a number that belongs to no neck. */
+function unlisted({ unread }: Choices): readonly Problem[] {
+  const { answer } = unread;
+  const results = [
+    ...Object.entries(LISTS).map(([key, choices]) => {
+      const text = unread[key as ChoiceKey];
+      return text === undefined ? succeed(key) : fail(key, text, { kind: 'one-of', choices });
+    }),
+    ...(answer === undefined
+      ? []
+      : [fail('answer', answer, { kind: 'whole-number', from: 1, to: MOST_ANSWERS })]),
+  ];
+  return results.flatMap((result) => (result.ok ? [] : [result.problem]));
+}
+
+/** A problem with what was typed in place of a number. */
+function withUnread(problem: Problem, { unread }: Choices): Problem {
+  const text = unread[problem.field as ChoiceKey];
+  if (text === undefined) return problem;
+  const failed = fail(problem.field, text, problem.expectation ?? problem.expected);
+  return failed.ok ? problem : failed.problem;
 }
 
 function heldBy<T>(result: Result<T>): T {

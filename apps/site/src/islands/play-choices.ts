@@ -24,6 +24,9 @@ export const BACKINGS = ['drone', 'vamp', 'both', 'none'] as const;
 /** What goes round: all modes, one of them, or nothing. */
 export const LOOPS = ['round', 'mode', 'once'] as const;
 
+/** When the metronome sounds: all the time, or for the count-in only. */
+export const METRONOMES = ['on', 'off'] as const;
+
 /** Everything that can be chosen. */
 export interface PlayChoices {
   readonly tempo: number;
@@ -62,6 +65,15 @@ export const PLAY_NUMBERS = {
   turn: { from: 1, to: 7, usual: 1 },
 } as const;
 
+/** The least and the most of a number that may be chosen. */
+export function playNumbersOf(key: keyof typeof PLAY_NUMBERS): {
+  readonly from: number;
+  readonly to: number;
+} {
+  const { from, to } = PLAY_NUMBERS[key];
+  return { from, to };
+}
+
 const USUAL_MIX: Mix = { notes: 0.8, drone: 0.6, chords: 0.6, clicks: 0.5 };
 const USUAL_METER: Meter = { beats: 4, unit: 4 };
 
@@ -93,8 +105,8 @@ export function readPlayChoices(query: URLSearchParams): PlayChoices {
 /** Writes choices as a query, without the defaults. */
 export function writePlayChoices(choices: PlayChoices): URLSearchParams {
   const query = new URLSearchParams();
-  const usual = textsOf(readPlayChoices(query));
-  const texts = textsOf(choices);
+  const usual = playTexts(readPlayChoices(query));
+  const texts = playTexts(choices);
   for (const key of PLAY_KEYS) if (texts[key] !== usual[key]) query.set(key, texts[key]);
   return query;
 }
@@ -114,13 +126,14 @@ export function playOptions(choices: PlayChoices): PlayOptions {
   };
 }
 
-function textsOf(choices: PlayChoices): Readonly<Record<keyof PlayChoices, string>> {
+/** Each choice as it stands in an address. */
+export function playTexts(choices: PlayChoices): Readonly<Record<keyof PlayChoices, string>> {
   const { meter, metronome, mix, ...plain } = choices;
   const texts = Object.fromEntries(Object.entries(plain).map(([key, value]) => [key, String(value)]));
   return {
     ...(texts as Record<keyof typeof plain, string>),
     meter: `${meter.beats}/${meter.unit}`,
-    metronome: metronome ? 'on' : 'off',
+    metronome: METRONOMES[metronome ? 0 : 1],
     mix: VOICES.map((voice) => Math.round(mix[voice] * 100)).join('-'),
   };
 }

@@ -1,9 +1,12 @@
 /**
  * The panel of the play-along in the browser: what its fields say, and what they are made to say.
  */
+import type { Problem } from '@stillroot/core';
 import { meterOptions } from '../markup/play-panel.ts';
 import { VOICES } from '../sound/mix.ts';
+import { problemWords } from '../words/problems.ts';
 import { PLAY_NUMBERS, type PlayChoices, readPlayChoices, writePlayChoices } from './play-choices.ts';
+import type { Unread } from './play-unread.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -16,14 +19,25 @@ export function readPanel(panel: ParentNode, before: PlayChoices): PlayChoices {
   return readPlayChoices(query);
 }
 
-/** Makes the fields say what was chosen. */
-export function writePanel(panel: ParentNode, choices: PlayChoices): void {
+/** What is not understood once a field was changed: nothing of that field, or what it holds. */
+export function unreadAfter(unread: Unread, field: EventTarget | null): Unread {
+  if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) return unread;
+  const others = Object.entries(unread).filter(([name]) => name !== field.name);
+  return Object.fromEntries(field.validity.valid ? others : [...others, [field.name, field.value]]);
+}
+
+/** Makes the fields say what was chosen; what could not be read is left for its reader to mend. */
+export function writePanel(panel: ParentNode, choices: PlayChoices, unread: Unread): void {
   const { meter, metronome, mix } = choices;
   const list = fieldOf(panel, 'meter');
   if (list) list.innerHTML = meterOptions(meter);
   for (const field of fieldsIn(panel)) {
     const { name } = field;
     if (field === document.activeElement && field.type === 'number') continue;
+    if (isPlain(name) && unread[name] !== undefined && field instanceof HTMLInputElement) {
+      if (!field.validity.badInput) field.value = unread[name];
+      continue;
+    }
     if (name === 'metronome') field.value = metronome ? 'on' : 'off';
     else if (isVoice(name)) field.value = String(Math.round(mix[name] * 100));
     else if (isPlain(name)) field.value = String(choices[name]);
@@ -33,6 +47,17 @@ export function writePanel(panel: ParentNode, choices: PlayChoices): void {
   show(panel, 'every', choices.step > 0);
   show(panel, 'drone', choices.backing === 'drone' || choices.backing === 'both');
   show(panel, 'chords', choices.backing === 'vamp' || choices.backing === 'both');
+}
+
+/** Shows problems beside their fields, takes away those that are no more, and returns those that nobody sees there. */
+export function showPlayProblems(panel: ParentNode, problems: readonly Problem[]): readonly Problem[] {
+  for (const field of fieldsIn(panel)) {
+    const problem = problems.find((one) => one.field === field.name);
+    const place = panel.querySelector(`#play-problem-${field.name}`);
+    if (place) place.textContent = problem ? problemWords(problem) : '';
+    field.ariaInvalid = String(problem !== undefined);
+  }
+  return problems.filter((problem) => fieldOf(panel, problem.field)?.checkVisibility() !== true);
 }
 
 function fieldsIn(panel: ParentNode): readonly Field[] {

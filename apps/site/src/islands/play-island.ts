@@ -1,25 +1,27 @@
 /**
  * The play-along: what is chosen is played, seen and kept in the address.
  */
-import type { Piece } from '@stillroot/core';
+import type { Piece, Problem } from '@stillroot/core';
 import { FILE_KINDS, type FileKind } from '../markup/play-panel.ts';
 import { PLAY } from '../words/play.ts';
 import { problemWords } from '../words/problems.ts';
 import { fetchCatalogue, type Known } from './catalogue.ts';
 import { here, writeAddress } from './play-address.ts';
 import { PLAY_NUMBERS, type PlayChoices, playOptions, readPlayChoices } from './play-choices.ts';
-import { readPanel, writePanel } from './play-form.ts';
+import { readPanel, showPlayProblems, unreadAfter, writePanel } from './play-form.ts';
 import { seekOfKey, tempoStepOfKey } from './play-keyboard.ts';
 import { Lights } from './play-lights.ts';
 import { type Material, materialOf } from './play-material.ts';
 import { PlayParts, pressedTurn } from './play-parts.ts';
 import type { Seek } from './play-place.ts';
 import { FIRST_VOLUME, PlaySession } from './play-session.ts';
+import { namedProblems, problemsOf, type Unread, unreadBut, unreadIn } from './play-unread.ts';
 import { PlayView } from './play-view.ts';
 
 /** `<play-island data-root data-instrument>` with `data-family` or `data-mode`. */
 export class PlayIsland extends HTMLElement {
   private choices: PlayChoices = readPlayChoices(here());
+  private unread: Unread = unreadIn(here());
   private readonly parts = new PlayParts(this);
   private view = new PlayView(undefined);
   private readonly session = new PlaySession(
@@ -31,6 +33,8 @@ export class PlayIsland extends HTMLElement {
   );
   private material: Material | undefined;
   private piece: Piece | undefined;
+  /** Why what is chosen cannot be played. */
+  private refused: readonly Problem[] = [];
   private isTurnPressed = false;
 
   connectedCallback(): void {
@@ -72,6 +76,7 @@ export class PlayIsland extends HTMLElement {
       if (turn) void this.toggleTurn(turn, known);
     });
     this.parts.score.addEventListener('toggle', () => void this.showScore());
+    this.parts.panel.addEventListener('toggle', () => this.tellProblems());
   }
 
   /** Takes what the address and the page say now. */
@@ -79,8 +84,9 @@ export class PlayIsland extends HTMLElement {
     this.choices = readPlayChoices(here());
     this.material = materialOf(this.dataset, here(), known);
     const piece = this.material.pieceOf(playOptions(this.choices));
-    writePanel(this, this.choices);
-    this.parts.say(piece.ok ? '' : problemWords(piece.problem));
+    writePanel(this, this.choices, this.unread);
+    this.refused = piece.ok ? [] : [piece.problem];
+    this.tellProblems();
     this.piece = piece.ok ? piece.value : undefined;
     this.view.lights?.show(undefined);
     this.view.lights = new Lights(document, this.material.neck, this.material.drawn);
@@ -88,6 +94,12 @@ export class PlayIsland extends HTMLElement {
     this.session.take(this.piece, this.choices);
     this.parts.showPlaying(this.session.isPlaying, this.playedAlone);
     if (this.view.score && this.parts.score.open) void this.showScore();
+  }
+
+  /** Says what could not be read: beside its field, or at the button while the fields are folded away. */
+  private tellProblems(): void {
+    const unseen = showPlayProblems(this, problemsOf(this.unread));
+    this.parts.say([...this.refused.map(problemWords), namedProblems(unseen)].join(' ').trim());
   }
 
   private async clicked({ target }: Event, known: Known): Promise<void> {
@@ -119,6 +131,7 @@ export class PlayIsland extends HTMLElement {
       this.session.setVolume(Number(this.parts.volume.value) / 100);
       return;
     }
+    if (type === 'change') this.unread = unreadAfter(this.unread, target);
     const choices = readPanel(this, this.choices);
     const isSlider = target instanceof HTMLInputElement && target.type === 'range';
     if (!isSlider) {
@@ -131,6 +144,7 @@ export class PlayIsland extends HTMLElement {
   }
 
   private keep(choices: PlayChoices, known: Known): void {
+    this.unread = unreadBut(this.unread, this.choices, choices);
     writeAddress(choices);
     this.take(known);
   }

@@ -25,6 +25,10 @@ export class PlayParts {
     return this.find<HTMLInputElement>('input[name="volume"]');
   }
 
+  get panel(): HTMLDetailsElement {
+    return this.find<HTMLDetailsElement>('[data-part="panel"]');
+  }
+
   get score(): HTMLDetailsElement {
     return this.find<HTMLDetailsElement>('[data-part="score"]');
   }
@@ -37,7 +41,7 @@ export class PlayParts {
     caution.textContent = PLAY.hearing;
     this.find('.play-status').after(caution);
     const panel = panelHtml({ numbers: PLAY_NUMBERS, isRound });
-    this.find('[data-part="panel"]').insertAdjacentHTML('beforeend', panel);
+    this.panel.insertAdjacentHTML('beforeend', panel);
     this.volume.value = String(volume * 100);
   }
 

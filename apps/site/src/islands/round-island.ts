@@ -34,7 +34,8 @@ export class RoundIsland extends Island {
     if (this.isEmbedded && !this.isNamed(plain)) return `<h1>${EMBED.none}</h1>`;
     const { family, head, root } = this.turned(plain);
     const { labels, hand, order, sharing, compare: against } = this.choices;
-    const round = roundOf(neck, head, root, { ...playingFrom(this.choices), order, sharing });
+    const playing = playingFrom(this.choices);
+    const round = roundOf(neck, head, root, { ...playing, order, sharing });
     const view = {
       round,
       neck,
@@ -43,6 +44,8 @@ export class RoundIsland extends Island {
       labels: labels ?? this.usualLabels,
       leftHanded: hand === 'left',
       against,
+      reachMm: playing.reachMm,
+      ...(sharing === 'one-area' && playing.fret !== undefined && { fromFret: playing.fret }),
       isPlayed: !this.isEmbedded,
     };
     const isOfPage = !this.isHome && !this.isEmbedded;

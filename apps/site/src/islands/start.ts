@@ -2,10 +2,9 @@
  * The first script of every page: small, and it fetches the rest only when a reader chooses something or
  * comes with choices in the address or from last time.
  */
-import { choosesAnything, readChoices } from './choices.ts';
+import { choosesAnything } from './choice-keys.ts';
 import { readWalk } from './lesson-memory.ts';
 import { fieldLeft, recall } from './memory.ts';
-import { playQuery } from './play-keys.ts';
 import { awaitPress } from './play-press.ts';
 
 /** The code of each kind of island. */
@@ -20,6 +19,9 @@ const CODE: Readonly<Record<string, () => Promise<unknown>>> = {
   'lost-island': () => import('./lost-island.ts'),
   'instrument-finder': () => import('./instrument-finder.ts'),
 };
+
+/** What is no tempo by its look; the island that it wakes says so. */
+const NO_TEMPO = /(?:tempo|top)=(?!(?:[2-9]\d|[1-3]\d\d|400)(?:&|$))/;
 
 const island = document.querySelector<HTMLElement>(Object.keys(CODE).join());
 const query = new URLSearchParams(location.search);
@@ -46,7 +48,8 @@ take?.querySelector('[data-copy]')?.addEventListener('click', ({ currentTarget }
 });
 take?.querySelector('[data-print]')?.addEventListener('click', () => print());
 // An island that draws necks reads the choices itself and passes them on.
-if (!island?.dataset['instrument']) carryAlong();
+if (!island?.dataset['instrument'] && (query.size > 0 || recall().size > 0))
+  void import('./carry-along.ts').then(({ carryAlong }) => carryAlong(query));
 
 function start(one: HTMLElement): void {
   reveal(one);
@@ -56,7 +59,8 @@ function start(one: HTMLElement): void {
     wakes !== undefined ||
     fieldLeft() !== '' ||
     keys.split(' ').some((key) => query.has(key)) ||
-    (instrument !== undefined && (choosesAnything(query) || recall().size > 0)) ||
+    (instrument !== undefined &&
+      (choosesAnything(query) || recall().size > 0 || NO_TEMPO.test(location.search))) ||
     (anchors !== undefined && location.hash !== '');
   if (isChosen) wake();
   // What was chosen before the code is there is kept for it; no form inside an island is ever sent.
@@ -102,15 +106,4 @@ function reveal(inside: HTMLElement): void {
   for (const one of inside.querySelectorAll<HTMLElement>('[data-js]')) one.hidden = false;
   const typed = inside.querySelector<HTMLElement>('[data-field="tuning"]');
   if (typed) typed.hidden = true;
-}
-
-/** On pages that draw nothing, notes are named as chosen, and choices in the address are passed on to the links. */
-async function carryAlong(): Promise<void> {
-  const choices = readChoices(choosesAnything(query) ? query : recall());
-  if (choices.names !== 'english' || choices.accidentals !== 'signs') {
-    void import('./naming.ts').then(({ applyNaming }) => applyNaming(choices));
-  }
-  if (!choosesAnything(query) && playQuery(query).size === 0) return;
-  const { carryLinks } = await import('./links.ts');
-  carryLinks(document, query);
 }

@@ -115,9 +115,10 @@ function group(title: string, fields: readonly string[]): string {
 
 function field(name: string, label: string, control: string, hint = ''): string {
   const hinted = hint === '' ? '' : `<span class="hint" id="play-hint-${name}">${hint}</span>`;
-  const described =
-    hint === '' ? control : control.replace(' id=', ` aria-describedby="play-hint-${name}" id=`);
-  return `<div class="field" data-field="${name}"><label for="play-${name}">${label}</label>${described}${hinted}</div>`;
+  const by = `${hint === '' ? '' : `play-hint-${name} `}play-problem-${name}`;
+  const described = control.replace(' id=', ` aria-describedby="${by}" id=`);
+  const problem = `<span class="problem" id="play-problem-${name}" role="status"></span>`;
+  return `<div class="field" data-field="${name}"><label for="play-${name}">${label}</label>${described}${hinted}${problem}</div>`;
 }
 
 function numberInput(name: string, { from, to }: NumberRange): string {

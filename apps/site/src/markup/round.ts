@@ -2,6 +2,7 @@
  * A round as the page shows it: seven necks over one root, and before each the notes that moved.
  */
 import {
+  DEFAULT_REACH_MM,
   degreeIn,
   type Mode,
   movedDegrees,
@@ -14,7 +15,7 @@ import {
 import { drawFingering, escapeXml, type Labels } from '@stillroot/notation';
 import { baseModeOf } from '../facts/base-mode.ts';
 import type { Against } from '../islands/choices.ts';
-import { COSTS } from '../words/choices.ts';
+import { COSTS, roundBeginsHigher } from '../words/choices.ts';
 import { moveNotes, moveWords } from '../words/degrees.ts';
 import { FIGURES } from '../words/interface.ts';
 import { areaWords, neckInWords } from '../words/necks.ts';
@@ -39,6 +40,10 @@ export interface RoundView {
   readonly leftHanded: boolean;
   /** What the arrows are drawn against; the mode above where absent. */
   readonly against?: Against;
+  /** The fret from which its one area was asked for; anywhere where absent. */
+  readonly fromFret?: number;
+  /** The reach of the hand that plays; the usual one where absent. */
+  readonly reachMm?: number;
   /** The level of the heading of each mode. */
   readonly headingLevel: 2 | 3;
   /** Whether the page plays the round, and any mode of it alone. */
@@ -52,10 +57,17 @@ export function roundHtml(view: RoundView): string {
   const place = round.area ? `${areaWords(round.area)}; ${FIGURES.opens} ${Math.round(reachMm)} mm` : '';
   const where = [`<b>${escapeXml(neckWords(neck))}</b>`, place].filter((part) => part !== '').join('. ');
   return (
-    `<p class="where">${where}.</p>${howToPlay(round.reason)}${nearest(round.alternative)}` +
+    `<p class="where">${where}.</p>${howToPlay(round.reason)}${higher(view)}${nearest(round.alternative)}` +
     `<ol class="round">${round.modes.map((_, at) => turn(view, at)).join('')}</ol>` +
     `<div class="round-foot">${keyHtml()}${careful(round.cautions)}</div>`
   );
+}
+
+/** Says where the area begins above the fret that was asked for; these styles take the next above it. */
+function higher({ round: { area, style }, fromFret = 0, reachMm = DEFAULT_REACH_MM }: RoundView): string {
+  const takesNext = style === 'position' || style === 'three-per-string';
+  const isHigher = takesNext && fromFret > 0 && area !== undefined && area.from > fromFret;
+  return isHigher ? `<p class="reason">${roundBeginsHigher(fromFret, reachMm)}</p>` : '';
 }
 
 function turn(view: RoundView, at: number): string {

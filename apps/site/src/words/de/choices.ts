@@ -26,11 +26,8 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   accidentals: 'Vorzeichen',
   tuningHint: 'Zum Beispiel B1-E2-A2-D3-G3-B3-E4, E A d g b e′ oder DADGAD; B ist das deutsche H.',
   capoFrets: 'Dieses Griffbrett hat die Bünde',
-  notWhole: 'eine ganze Zahl von Halbtönen',
   notStrings: 'Nummern von Saiten wie 1,2,3 oder 1-3',
   notLength: 'eine Länge in Millimetern wie 648, oder zwei wie 686-648',
-  notNumber: 'eine Zahl',
-  oneOf: 'eines von',
 };
 
 export const OPEN_NAMES: SameShape<typeof English.OPEN_NAMES> = {
@@ -136,6 +133,9 @@ export const readingWords: typeof English.readingWords = (names, notation, isGue
 
 export const beginsHigher: typeof English.beginsHigher = (fret, reachMm) =>
   `Keine Oktave von Grundton zu Grundton beginnt am ${fretWords(fret)}. Bund innerhalb einer Reichweite von ${lengthWords(reachMm)}; dies ist die nächste darüber.`;
+
+export const roundBeginsHigher: typeof English.roundBeginsHigher = (fret, reachMm) =>
+  `Nicht alle sieben beginnen am ${fretWords(fret)}. Bund innerhalb einer Reichweite von ${lengthWords(reachMm)}; dies ist die nächste Lage darüber.`;
 
 export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
   from === 0 ? `leere Saiten bis Bund ${fretWords(to)}` : `Bünde ${fretWords(from)} bis ${fretWords(to)}`;

@@ -68,6 +68,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   scoreFailed: 'Noten und Tabulatur konnten nicht gezeichnet werden.',
   capo: 'Kapodaster am Bund',
   tooLong: 'Nur die ersten Takte sind gezeichnet; die Dateien enthalten alle.',
+  notMix: 'vier Zahlen von 0 bis 100 wie 80-60-60-50',
 };
 
 export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {

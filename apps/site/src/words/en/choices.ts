@@ -27,11 +27,8 @@ export const CHOICES = {
   accidentals: 'Accidentals',
   tuningHint: 'Such as B1-E2-A2-D3-G3-B3-E4, E A d g b e′ or DADGAD.',
   capoFrets: 'This neck has frets',
-  notWhole: 'a whole number of semitones',
   notStrings: 'numbers of strings such as 1,2,3 or 1-3',
   notLength: 'a length in millimetres such as 648, or two such as 686-648',
-  notNumber: 'a number',
-  oneOf: 'one of',
 } as const;
 
 export const OPEN_NAMES = {
@@ -141,6 +138,11 @@ export function readingWords(names: string, notation: string, isGuessed: boolean
 /** Why a fingering does not begin at the fret that was asked for. */
 export function beginsHigher(fret: number, reachMm: number): string {
   return `No octave from root to root begins at fret ${fretWords(fret)} within a reach of ${lengthWords(reachMm)}; this is the next above it.`;
+}
+
+/** Why a round does not begin at the fret that was asked for. */
+export function roundBeginsHigher(fret: number, reachMm: number): string {
+  return `Not all seven begin at fret ${fretWords(fret)} within a reach of ${lengthWords(reachMm)}; this is the next area above it.`;
 }
 
 /** `from fret 5 up to fret 8` */

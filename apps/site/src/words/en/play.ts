@@ -68,6 +68,7 @@ export const PLAY = {
   scoreFailed: 'Staff and tablature could not be drawn.',
   capo: 'Capo at fret',
   tooLong: 'Only the first bars are drawn; the files hold them all.',
+  notMix: 'four numbers from 0 to 100 such as 80-60-60-50',
 } as const;
 
 export const PATTERN_NAMES: Readonly<Record<Pattern, string>> = {

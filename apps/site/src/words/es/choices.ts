@@ -26,11 +26,8 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   accidentals: 'Alteraciones',
   tuningHint: 'Por ejemplo B1-E2-A2-D3-G3-B3-E4, E A d g b e′ o DADGAD.',
   capoFrets: 'Este mástil tiene los trastes',
-  notWhole: 'un número entero de semitonos',
   notStrings: 'números de cuerdas como 1,2,3 o 1-3',
   notLength: 'una longitud en milímetros como 648, o dos como 686-648',
-  notNumber: 'un número',
-  oneOf: 'uno de',
 };
 
 export const OPEN_NAMES: SameShape<typeof English.OPEN_NAMES> = {
@@ -136,6 +133,9 @@ export const readingWords: typeof English.readingWords = (names, notation, isGue
 
 export const beginsHigher: typeof English.beginsHigher = (fret, reachMm) =>
   `Ninguna octava de tónica a tónica empieza en el traste ${fretWords(fret)} con un alcance de ${lengthWords(reachMm)}; esta es la siguiente hacia arriba.`;
+
+export const roundBeginsHigher: typeof English.roundBeginsHigher = (fret, reachMm) =>
+  `Los siete no empiezan todos en el traste ${fretWords(fret)} con un alcance de ${lengthWords(reachMm)}; esta es la siguiente zona hacia arriba.`;
 
 export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
   from === 0

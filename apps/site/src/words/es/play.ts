@@ -69,6 +69,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   scoreFailed: 'No se pudieron dibujar la partitura y la tablatura.',
   capo: 'Cejilla en el traste',
   tooLong: 'Solo están dibujados los primeros compases; los archivos los contienen todos.',
+  notMix: 'cuatro números de 0 a 100 como 80-60-60-50',
 };
 
 export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {
