@@ -216,6 +216,59 @@ test('the opened chooser has nothing that axe finds in either theme, and fits a 
   expect(content).toBeLessThanOrEqual(screen as number);
 });
 
+describe('a list', () => {
+  /** The lists whose chosen text is wider than they are, and who do not say it in words below. */
+  const cutIn = (page: Page): Promise<string[]> =>
+    page.locator('.chooser-form select').evaluateAll((lists) =>
+      (lists as HTMLSelectElement[]).flatMap((list) => {
+        const text = list.selectedOptions[0]?.text ?? '';
+        // A list with nothing but this in it is as wide as it needs to be.
+        const free = list.cloneNode() as HTMLSelectElement;
+        free.append(new Option(text));
+        free.style.cssText = 'width: auto; position: absolute';
+        list.after(free);
+        const isCut = free.offsetWidth > list.offsetWidth;
+        free.remove();
+        return isCut && list.parentElement?.querySelector('.chosen-words')?.textContent !== text
+          ? [text]
+          : [];
+      }),
+    );
+
+  test.each([
+    ['', 390],
+    ['de/', 390],
+    ['es/', 390],
+    ['', 320],
+    ['', 1280],
+  ])('shows the whole of what was chosen from it: /%s at %i pixels', async (edition, width) => {
+    const page = await stage.open(`/${edition}?instrument=bass-6-octave&style=across-the-neck`, {
+      viewport: { width, height: 844 },
+    });
+    await page.locator('#choose-reach').waitFor({ state: 'attached' });
+    await page.locator('details.more > summary').click();
+    await expect.poll(() => cutIn(page), { timeout: 10_000 }).toEqual([]);
+    await page.locator('#choose-instrument').selectOption('guitar-6');
+    await page.locator('#choose-tunings option[value="nashville"]').waitFor({ state: 'attached' });
+    await page.locator('#choose-tunings').selectOption('nashville');
+    await page.locator('#choose-sharing').selectOption('own-areas');
+    await page.locator('#choose-compare').selectOption('base');
+    await page.locator('.chosen-words').first().waitFor();
+    await expect.poll(() => cutIn(page), { timeout: 10_000 }).toEqual([]);
+    expect(await page.locator('.chosen-words:not([aria-hidden="true"])').count()).toBe(0);
+  });
+
+  test('has the whole width on a phone, where its names are long', async () => {
+    const page = await stage.open('/', { viewport: { width: 390, height: 844 } });
+    const [form, instrument, tuning] = await Promise.all(
+      ['.fields', '#choose-instrument', '#choose-tunings'].map((one) =>
+        page.locator(one).first().boundingBox(),
+      ),
+    );
+    expect([instrument?.width, tuning?.width]).toEqual([form?.width, form?.width]);
+  });
+});
+
 describe('the list of instruments', () => {
   test('is grouped, finds by any words while one types, and says why some are not there', async () => {
     const page = await stage.open('/instruments/');

@@ -9,6 +9,7 @@ import { problemWords } from '../words/problems.ts';
 import { CHOICE_KEYS } from './choice-keys.ts';
 import { type Choices, readChoices } from './choices.ts';
 import type { ChosenNeck } from './neck-from.ts';
+import { showWhole } from './whole-choice.ts';
 
 /** A control of the chooser. */
 export type Field = HTMLInputElement | HTMLSelectElement;
@@ -112,6 +113,7 @@ export function writeForm(
   if (reading && reading.innerHTML !== readingHtml) reading.innerHTML = readingHtml;
   showCapoFrets(form, instrument.partialFrets ? neck.slots.slice(1).map(({ fret }) => fret) : []);
   showProblems(form, problems);
+  showWhole(form);
 }
 
 /** Says at which frets a capo can lie on a neck that does not have all of them. */

@@ -7,6 +7,7 @@ import { VOICES } from '../sound/mix.ts';
 import { problemWords } from '../words/problems.ts';
 import { PLAY_NUMBERS, type PlayChoices, readPlayChoices, writePlayChoices } from './play-choices.ts';
 import type { Unread } from './play-unread.ts';
+import { showWhole } from './whole-choice.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -47,6 +48,7 @@ export function writePanel(panel: ParentNode, choices: PlayChoices, unread: Unre
   show(panel, 'every', choices.step > 0);
   show(panel, 'drone', choices.backing === 'drone' || choices.backing === 'both');
   show(panel, 'chords', choices.backing === 'vamp' || choices.backing === 'both');
+  showWhole(panel);
 }
 
 /** Shows problems beside their fields, takes away those that are no more, and returns those that nobody sees there. */

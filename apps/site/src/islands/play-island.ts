@@ -17,6 +17,7 @@ import type { Seek } from './play-place.ts';
 import { FIRST_VOLUME, PlaySession } from './play-session.ts';
 import { namedProblems, problemsOf, type Unread, unreadBut, unreadIn } from './play-unread.ts';
 import { PlayView } from './play-view.ts';
+import { showWhole } from './whole-choice.ts';
 
 /** `<play-island data-root data-instrument>` with `data-family` or `data-mode`. */
 export class PlayIsland extends HTMLElement {
@@ -76,7 +77,10 @@ export class PlayIsland extends HTMLElement {
       if (turn) void this.toggleTurn(turn, known);
     });
     this.parts.score.addEventListener('toggle', () => void this.showScore());
-    this.parts.panel.addEventListener('toggle', () => this.tellProblems());
+    this.parts.panel.addEventListener('toggle', () => {
+      this.tellProblems();
+      showWhole(this);
+    });
   }
 
   /** Takes what the address and the page say now. */
