@@ -35,6 +35,17 @@ async function seenOf(page: Page) {
   };
 }
 
+/** Waits until the necks of a page have so many strings. */
+async function drawn(page: Page, strings: number): Promise<void> {
+  await page.waitForFunction(
+    (count) => document.querySelector('svg.neck[role=img]')?.querySelectorAll('text.open').length === count,
+    strings,
+  );
+  // An address is written once everything is drawn.
+  await page.waitForFunction(() => document.documentElement.hasAttribute('data-revealed'));
+  await page.waitForLoadState('networkidle');
+}
+
 /** Adds the page that is open to the lesson of its reader. */
 async function addToLesson(page: Page): Promise<void> {
   await page.locator('a[data-lesson]').click();
@@ -114,6 +125,50 @@ describe('a lesson', () => {
     await page.goto(`${stage.origin}/modes/dorian/a/`);
     await page.waitForFunction(() => document.documentElement.hasAttribute('data-revealed'));
     expect(await walk.count()).toBe(0);
+  });
+
+  test('is for the left hand on every page behind one that is, for whoever has the link', async () => {
+    const page = await stage.open(
+      '/lesson/#page=/rounds/melodic-minor/c/?hand=left&page=/modes/dorian/a/?instrument=bass-4&page=/modes/ionian/c/?instrument=guitar-6',
+    );
+    await page.locator('.lesson-pages a').nth(2).waitFor();
+    for (const chosen of await page.locator('.lesson-pages span').allTextContents())
+      expect(chosen).toContain('left-handed');
+    await page.locator('.lesson-pages a').first().click();
+    for (const [at, strings] of [6, 4, 6].entries()) {
+      await drawn(page, strings);
+      expect(await page.locator('.neck-box:not(.left)').count()).toBe(0);
+      if (at < 2) await page.locator('.walk').getByText('Next').click();
+    }
+  });
+
+  test('is for the left hand where its reader says so, and for the right where its link does', async () => {
+    const page = await stage.open(
+      '/lesson/#page=/rounds/major/c/?instrument=bass-4&page=/modes/dorian/a/?instrument=guitar-6&page=/modes/ionian/c/?instrument=bass-4%26hand=right',
+    );
+    await page.locator('.lesson-pages a').first().click();
+    await drawn(page, 4);
+    await page.locator('.chooser > summary').click();
+    await page.locator('#choose-hand').selectOption('left');
+    await page.locator('.neck-box.left').first().waitFor();
+    await page.locator('.walk').getByText('Next').click();
+    await drawn(page, 6);
+    expect(await page.locator('.neck-box:not(.left)').count()).toBe(0);
+    await page.locator('.walk').getByText('Next').click();
+    await drawn(page, 4);
+    expect(await page.locator('.neck-box.left').count()).toBe(0);
+  });
+
+  test('opens a round of the front page in another language at its necks', async () => {
+    const page = await stage.open('/lesson/#page=/de/?instrument=bass-4&page=/map/', {
+      viewport: { width: 390, height: 844 },
+    });
+    await page.locator('.lesson-pages a').first().click();
+    await drawn(page, 4);
+    await expect
+      .poll(() => page.locator('.picture').evaluate((one) => Math.abs(one.getBoundingClientRect().top)))
+      .toBeLessThan(120);
+    expect(await page.locator('.walk div').textContent()).toContain('Seite 1 von 2');
   });
 
   test('takes the round of the front page as it was chosen there', async () => {

@@ -27,6 +27,7 @@ import { scrollNecks } from './neck-scroll.ts';
 import { playQuery } from './play-keys.ts';
 import { readingHtml } from './tuning-reading.ts';
 import { OF_NO_NECK, summaryWords, withoutDefaults } from './usual-choices.ts';
+import { showWhole } from './whole-choice.ts';
 
 /** An element that draws necks as its reader chooses. */
 export abstract class Island extends HTMLElement {
@@ -89,6 +90,7 @@ export abstract class Island extends HTMLElement {
       if (this.form) onChoice(this.form, () => this.changed(known));
       this.form?.addEventListener('submit', () => this.submitted(known));
       this.addEventListener('click', (event) => this.clicked(event, known));
+      this.addEventListener('toggle', () => this.form && showWhole(this.form), true);
       const early = [...this.querySelectorAll<Field>('[data-touched]')].map(
         (field) => [field, field.value] as const,
       );
@@ -107,7 +109,9 @@ export abstract class Island extends HTMLElement {
   private startingChoices(): Choices {
     const query = new URLSearchParams(location.search);
     const from = choosesAnything(query) || this.isEmbedded ? query : recall();
-    const choices = readChoices(from);
+    // A hand is the reader's own, where nothing is said of it.
+    const own = this.isEmbedded || query.has('hand') ? {} : { hand: readChoices(recall()).hand };
+    const choices = { ...readChoices(from), ...own };
     if (!this.hasOwnInstrument || choices.instrument === this.usualInstrument) return choices;
     // Another instrument's tuning means nothing here.
     const isOfThis = choices.instrument === '';

@@ -10,6 +10,8 @@ import {
   type Lesson,
   type LessonFault,
   NO_LESSON,
+  openedPages,
+  pageAfter,
   readLesson,
   writeLesson,
 } from './lesson-link.ts';
@@ -46,7 +48,8 @@ export class LessonIsland extends HTMLElement {
     this.faults = added === null && hash !== '' ? faults : [];
     if (added !== null) {
       const page = this.known && isLessonPage(added) ? exactPage(added, this.known) : added;
-      if (isLessonPage(page)) this.lesson = { ...lesson, pages: [...lesson.pages, page] };
+      if (isLessonPage(page))
+        this.lesson = { ...lesson, pages: [...lesson.pages, pageAfter(lesson.pages, page)] };
       else this.faults = [{ kind: 'not-page', text: added }];
       this.keep();
       this.openForm();
@@ -115,12 +118,11 @@ export class LessonIsland extends HTMLElement {
 
   private draw(): void {
     const { lesson, known } = this;
-    const listed = lesson.pages.map((path): ShownPage | undefined =>
-      known ? listedPage(path, known) : { path },
-    );
+    const opened = openedPages(lesson.pages);
+    const listed = opened.map((path): ShownPage | undefined => (known ? listedPage(path, known) : { path }));
     const unknown = lesson.pages.filter((_, at) => listed[at] === undefined);
     const faults = [...this.faults, ...unknown.map((text) => ({ kind: 'not-page', text }) as const)];
-    const shown = listed.map((page, at) => page ?? { path: lesson.pages[at] ?? '' });
+    const shown = listed.map((page, at) => page ?? { path: opened[at] ?? '' });
     const heading = lesson.title === '' ? LESSON.title : lesson.title;
     const title = document.querySelector('h1');
     if (title) title.textContent = heading;

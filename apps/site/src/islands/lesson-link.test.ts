@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { isLessonPage, type Lesson, NO_LESSON, readLesson, writeLesson } from './lesson-link.ts';
+import {
+  isLessonPage,
+  type Lesson,
+  NO_LESSON,
+  openedPages,
+  pageAfter,
+  readLesson,
+  writeLesson,
+} from './lesson-link.ts';
 
 const LESSON: Lesson = {
   title: 'Week 3: modes & moods, 100 % “legato”',
@@ -55,6 +63,51 @@ describe('a spoilt link', () => {
     const { lesson, faults } = readLesson(Array.from({ length: 50 }, () => 'page=/map/').join('&'));
     expect(lesson.pages).toHaveLength(40);
     expect(faults).toContainEqual({ kind: 'too-many' });
+  });
+});
+
+describe('the pages of a lesson are opened', () => {
+  test('at the round, where that is on the front page', () => {
+    expect(openedPages(['/', '/de/?instrument=bass-4', '/es/#families', '/rounds/major/c/'])).toEqual([
+      '/#round',
+      '/de/?instrument=bass-4#round',
+      '/es/#families',
+      '/rounds/major/c/',
+    ]);
+  });
+
+  test('for the hand of the page before, where nothing is said of it and a neck is drawn', () => {
+    expect(
+      openedPages([
+        '/modes/dorian/a/',
+        '/rounds/melodic-minor/c/?hand=left',
+        '/modes/dorian/c/?instrument=bass-4#whole',
+        '/map/',
+        '/de/',
+        '/compare/?hand=right',
+        '/modes/ionian/c/',
+      ]),
+    ).toEqual([
+      '/modes/dorian/a/',
+      '/rounds/melodic-minor/c/?hand=left',
+      '/modes/dorian/c/?instrument=bass-4&hand=left#whole',
+      '/map/',
+      '/de/?hand=left#round',
+      '/compare/?hand=right',
+      '/modes/ionian/c/?hand=right',
+    ]);
+  });
+
+  test.each([
+    [['/rounds/major/c/?hand=left'], '/modes/dorian/d/', '/modes/dorian/d/?hand=right'],
+    [['/rounds/major/c/?hand=left'], '/modes/dorian/d/?hand=left', '/modes/dorian/d/?hand=left'],
+    [['/rounds/major/c/'], '/modes/dorian/d/', '/modes/dorian/d/'],
+    [['/rounds/major/c/?hand=left'], '/map/', '/map/'],
+    [[], '/modes/dorian/d/', '/modes/dorian/d/'],
+  ])('as they were added: behind %s, %s is written as %s', (pages, page, written) => {
+    expect(pageAfter(pages, page)).toBe(written);
+    const opened = openedPages([...pages, written]).at(-1);
+    expect(opened?.includes('hand=left')).toBe(page.includes('hand=left'));
   });
 });
 

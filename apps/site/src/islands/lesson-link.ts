@@ -37,6 +37,30 @@ export function isLessonPage(text: string): boolean {
   return text.length <= LESSON_LIMITS.page && PAGE.test(text);
 }
 
+const HOME = /^\/(?:[a-z]{2}\/)?(?:\?|$)/;
+const WITH_NECKS = /^\/(?:[a-z]{2}\/)?(?:(?:(?:rounds|modes|instruments)\/[a-z0-9-]+|compare)\/|\?|$)/;
+
+/**
+ * The pages as they are opened, on whatever device: the front page at its round, below what it says of the site;
+ * and a page that says nothing of the hand with that of the page before it.
+ */
+export function openedPages(pages: readonly string[]): readonly string[] {
+  let hand: string | undefined;
+  return pages.map((page) => {
+    const own = handOf(page);
+    const isSilent = own === undefined && hand !== undefined && WITH_NECKS.test(page);
+    hand = own ?? hand;
+    const handed = isSilent ? saying(page, `hand=${hand}`) : page;
+    return HOME.test(page) && !page.includes('#') ? `${handed}#round` : handed;
+  });
+}
+
+/** A page that is added behind others: where it is for the right hand, that is said behind one for the left. */
+export function pageAfter(pages: readonly string[], page: string): string {
+  const opened = openedPages([...pages, page]).at(-1) ?? page;
+  return handOf(page) === undefined && handOf(opened) === 'left' ? saying(page, 'hand=right') : page;
+}
+
 /** A lesson as what stands behind the `#`; empty where there is nothing in it. */
 export function writeLesson(lesson: Lesson): string {
   const { title, note, pages } = lesson;
@@ -76,6 +100,17 @@ export function readLesson(hash: string): LessonReading {
       ...(pages.length > LESSON_LIMITS.pages ? [{ kind: 'too-many' } as const] : []),
     ],
   };
+}
+
+/** The hand that a page names; undefined where it names none. */
+function handOf(page: string): string | undefined {
+  return /[?&]hand=(left|right)\b/.exec(page)?.[1];
+}
+
+/** A page with one more choice in its address. */
+function saying(page: string, choice: string): string {
+  const [path = '', anchor] = page.split('#');
+  return path + (path.includes('?') ? '&' : '?') + choice + (anchor === undefined ? '' : `#${anchor}`);
 }
 
 /** Percent-encoded, but for what may stand behind a `#` and parts nothing here (RFC 3986, 3.5). */

@@ -3,11 +3,12 @@
  * lesson itself.
  */
 import { walkHtml } from '../markup/lesson-walk.ts';
-import { readLesson } from './lesson-link.ts';
+import { openedPages, readLesson } from './lesson-link.ts';
 import { keepWalk, readWalk } from './lesson-memory.ts';
 
 const walk = readWalk();
-const { pages, title } = readLesson(walk?.lesson ?? '').lesson;
+const { pages: written, title } = readLesson(walk?.lesson ?? '').lesson;
+const pages = openedPages(written);
 const page = walk && pages[walk.at];
 
 if (walk && page && new URL(page, location.origin).pathname === location.pathname) {

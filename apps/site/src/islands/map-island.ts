@@ -122,6 +122,8 @@ export class MapIsland extends HTMLElement {
       of,
     });
     carryChosen(panel);
+    // Above the picture, since what stands below it may be below the screen as well.
+    this.querySelector('.map-pointed')?.replaceChildren(`${mark.name}: ${mark.place}.`);
   }
 }
 
