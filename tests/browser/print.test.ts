@@ -33,6 +33,19 @@ const PRINTED: readonly (readonly [format: keyof typeof PAPERS, path: string, wo
     'D harmonic minor',
     'D Locrian ♭4 𝄫7',
   ]),
+  ...both('/rounds/harmonic-minor/e/?instrument=bass-4&tuning=drop-d&fret=5', [
+    'Not all seven begin at fret 5',
+    'E Dorian ♯4',
+    'The hand opens 119 mm',
+  ]),
+  ...both('/rounds/harmonic-minor/e/?instrument=guitar-7', [
+    'B1 E2',
+    'E Locrian ♭4 𝄫7',
+    'the disc is the root',
+  ]),
+  ...both('/de/', ['Sechssaitige Gitarre', 'A Dorisch ♯4', 'steigt um einen Halbton']),
+  ...both('/de/?instrument=bass-4', ['Viersaitiger', 'A Dorisch ♯4', 'die Scheibe ist der Grundton']),
+  ...both('/de/?instrument=guitar-7', ['Siebensaitige', 'A Dorisch ♯4', 'die Scheibe ist der Grundton']),
   ['A4', '/rounds/melodic-minor/e-flat/', ['E♭ melodic minor', 'E♭ altered']],
   ...both('/modes/dorian-sharp4/a/', ['A Dorian ♯4', 'In position', 'Chords on the degrees', 'G maj7♯5']),
   ...both('/modes/phrygian-dominant/a/?instrument=guitar-7&tuning=drop-a&hand=left', [
@@ -86,6 +99,28 @@ test('the chooser and the navigation are not printed', async () => {
   expect(await page.locator('header nav:visible').count()).toBe(0);
   expect(await page.locator('svg.neck[role=img]').first().isVisible()).toBe(true);
 });
+
+test.each(['/rounds/harmonic-minor/e/', '/rounds/harmonic-minor/e/?style=three-per-string', '/de/'])(
+  'what moved is printed with its mode, below its heading: %s',
+  async (path) => {
+    const page = await stage.open(path);
+    await page.waitForLoadState('networkidle');
+    await page.emulateMedia({ media: 'print' });
+    const turns = await page.locator('.turn:has(.moved)').evaluateAll((all) =>
+      all.map((turn) => {
+        const [heading, moved, neck] = ['.turn-text', '.moved', '.neck-box'].map((part) =>
+          turn.querySelector(part)?.getBoundingClientRect(),
+        );
+        const { top, bottom } = turn.getBoundingClientRect();
+        const isWithin = (moved?.top ?? 0) >= top && (moved?.bottom ?? 0) <= bottom + 1;
+        const isFirst =
+          (heading?.bottom ?? 0) <= (moved?.top ?? 0) && (heading?.bottom ?? 0) <= (neck?.top ?? 0);
+        return isWithin && isFirst && getComputedStyle(turn).breakInside;
+      }),
+    );
+    expect(turns).toEqual(Array.from({ length: 6 }, () => 'avoid'));
+  },
+);
 
 test('the map is printed whole, without what only a screen needs', async () => {
   const page = await stage.open('/map/?zoom=4');
