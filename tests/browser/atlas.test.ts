@@ -263,6 +263,46 @@ describe('the map', () => {
     expect(await violationsIn(page, 'map-island')).toEqual([]);
   });
 
+  test.each([
+    [1280, 800],
+    [700, 900],
+    [390, 844],
+  ])(
+    'names what is pointed at above the picture, which stays where it is: %i × %i',
+    async (width, height) => {
+      const page = await stage.open('/map/', { viewport: { width, height } });
+      const top = () => page.locator('.map-box').evaluate((box) => box.getBoundingClientRect().top + scrollY);
+      await page.locator('.map-pointed:not([hidden])').waitFor();
+      const [before, said] = [await top(), await page.locator('.map-pointed').boundingBox()];
+      expect((said?.y ?? height) + (said?.height ?? 0)).toBeLessThan(height);
+      const ids = await page.locator('.map a[id]').evaluateAll((all) => all.map(({ id }) => id));
+      await page.locator('.map-box').focus();
+      await page.waitForFunction(() => document.querySelector('.map.live') !== null);
+      // Every mode in turn: whatever its name, the picture must not move.
+      const moved = await page.evaluate(
+        ([all, before]) => {
+          const box = document.querySelector('.map-box');
+          return all.filter((id) => {
+            document.getElementById(id)?.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));
+            return (box?.getBoundingClientRect().top ?? 0) + scrollY !== before;
+          });
+        },
+        [ids, before] as const,
+      );
+      expect([ids.length, moved, await top()]).toEqual([462, [], before]);
+      await page.locator('.map a[id="2131212"]').dispatchEvent('pointerover');
+      expect(await page.locator('.map-pointed').textContent()).toBe(
+        'Dorian ♯4: 4th mode of harmonic minor, brightness −1.',
+      );
+    },
+  );
+
+  test('names the mark on which the mouse rested before there was a script', async () => {
+    const page = await stage.open('/map/');
+    await page.locator('.map a[id="2131212"]').hover();
+    await page.locator('.map-pointed', { hasText: 'Dorian ♯4: 4th mode' }).waitFor();
+  });
+
   test('is one stop for the Tab key, walked with arrows and opened with Enter', async () => {
     const page = await stage.open('/map/');
     expect(await page.locator('.map [tabindex="0"]').count()).toBe(1);

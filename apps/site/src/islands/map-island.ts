@@ -35,6 +35,9 @@ export class MapIsland extends HTMLElement {
     box.addEventListener('keydown', (event) => this.pressed(event));
     addEventListener('hashchange', () => this.goToAddressed());
     this.goToAddressed();
+    // The mouse may rest on a mark since before there was anything to tell of it.
+    const pointedAt = this.marks.get(map.querySelector('a[id]:hover')?.id ?? '');
+    if (pointedAt) this.show(pointedAt);
   }
 
   private goToAddressed(): void {

@@ -55,6 +55,7 @@ export const MAP: SameShape<typeof English.MAP> = {
   neighboursLead: 'eine Stufe um einen Halbton entfernt',
   compareWith: 'Vergleichen mit',
   routeFrom: 'Weg ab',
+  pointed: 'Das Zeichen, auf das du zeigst, wird hier genannt; was daneben liegt, steht unter dem Bild.',
   point:
     'Zeige auf eine Marke, oder gehe mit den Pfeiltasten zu einer, um zu sehen, was sie ist und welche Modi daneben liegen.',
 };

@@ -53,6 +53,7 @@ export const MAP = {
   neighboursLead: 'one degree by one semitone away',
   compareWith: 'Compare with',
   routeFrom: 'Route from',
+  pointed: 'The mark you point at is named here; what is next to it stands below the picture.',
   point:
     'Point at a mark, or move to one with the arrow keys, to see what it is and which modes are next to it.',
 } as const;

@@ -55,5 +55,6 @@ export const MAP: SameShape<typeof English.MAP> = {
   neighboursLead: 'a un grado y un semitono de distancia',
   compareWith: 'Comparar con',
   routeFrom: 'Ruta desde',
+  pointed: 'Aquí se nombra la marca que señalas; lo que tiene al lado está debajo de la imagen.',
   point: 'Señala una marca, o llega a una con las flechas, para ver qué es y qué modos tiene al lado.',
 };
