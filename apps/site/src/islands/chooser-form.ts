@@ -3,8 +3,10 @@
  */
 import { HAND_SIZES, type Problem } from '@stillroot/core';
 import { optionsHtml, READING_ID, TYPED, tuningChoices } from '../markup/chooser.ts';
-import { CHOICES, fretWords } from '../words/choices.ts';
+import { CHOICES } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
+import { fretWords } from '../words/measures.ts';
+import { tenths } from '../words/numbers.ts';
 import { problemWords } from '../words/problems.ts';
 import { CHOICE_KEYS } from './choice-keys.ts';
 import { type Choices, readChoices } from './choices.ts';
@@ -108,7 +110,7 @@ export function writeForm(
   const frets = fieldOf(form, 'frets');
   if (frets instanceof HTMLInputElement) frets.placeholder = String(instrument.frets);
   const length = fieldOf(form, 'scaleLength');
-  if (length instanceof HTMLInputElement) length.placeholder = String(instrument.scaleLengthMm);
+  if (length instanceof HTMLInputElement) length.placeholder = tenths(instrument.scaleLengthMm);
   const reading = form.querySelector(`#${READING_ID}`);
   if (reading && reading.innerHTML !== readingHtml) reading.innerHTML = readingHtml;
   showCapoFrets(form, instrument.partialFrets ? neck.slots.slice(1).map(({ fret }) => fret) : []);

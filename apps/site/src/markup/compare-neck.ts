@@ -5,6 +5,7 @@
 import { formatDegree, type Neck, type Place, placesOn, type Scale } from '@stillroot/core';
 import type { Labels, Mark, NeckDrawing } from '@stillroot/notation';
 import { FIGURES } from '../words/interface.ts';
+import { fretWords } from '../words/measures.ts';
 import { joined } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
 import { neckFigure } from './neck-figure.ts';
@@ -115,7 +116,7 @@ function describe(places: readonly SharedPlace[], { neck, names, inAll }: Compar
     const here = places.filter(({ at }) => at.string === number);
     const texts = here.map((place) => {
       const { at, byScale } = place;
-      const fret = at.slot === startSlot ? FIGURES.openString : String(neck.slots[at.slot]?.fret);
+      const fret = at.slot === startSlot ? FIGURES.openString : fretWords(neck.slots[at.slot]?.fret ?? 0);
       const who = joined(names.filter((_, which) => byScale[which]));
       return `${fret} ${signs(at.note)} ${isShared(place) ? inAll : who}`;
     });

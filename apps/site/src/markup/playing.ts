@@ -4,8 +4,9 @@
 import type { Caution, Neck, Reason, Style } from '@stillroot/core';
 import { openStringNames } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
-import { fretCountWords, fretWords, onStrings, scaleLengthWords } from '../words/choices.ts';
+import { fretCountWords, onStrings, scaleLengthWords } from '../words/choices.ts';
 import { CHOOSER, FIGURES, STYLE_NAMES } from '../words/interface.ts';
+import { fretWords } from '../words/measures.ts';
 import { instrumentName } from '../words/names.ts';
 import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';

@@ -3,7 +3,8 @@
  */
 import type * as English from '../en/choices.ts';
 import type { SameShape } from '../languages.ts';
-import { counted, joined } from './numbers.ts';
+import { fretWords } from '../measures.ts';
+import { counted, joined, lengthWords, tenths } from './numbers.ts';
 
 export const CHOICES: SameShape<typeof English.CHOICES> = {
   onTheNeck: 'Am Griffbrett',
@@ -140,12 +141,6 @@ export const roundBeginsHigher: typeof English.roundBeginsHigher = (fret, reachM
 export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
   from === 0 ? `leere Saiten bis Bund ${fretWords(to)}` : `Bünde ${fretWords(from)} bis ${fretWords(to)}`;
 
-export const fretWords: typeof English.fretWords = (fret) => String(fret).replace('.5', '½');
-
-/** A length to a tenth of a millimetre, with the comma that German has. */
-export const lengthWords: typeof English.lengthWords = (lengthMm) =>
-  `${String(Math.round(lengthMm * 10) / 10).replace('.', ',')} mm`;
-
 const KINDS: SameShape<Readonly<Record<Parameters<typeof English.kindName>[0], string>>> = {
   guitar: 'Gitarren',
   bass: 'Bässe',
@@ -167,6 +162,6 @@ export const onStrings: typeof English.onStrings = (strings) =>
   `auf ${strings.length === 1 ? 'Saite' : 'den Saiten'} ${joined(strings.map(String))}`;
 
 export const scaleLengthWords: typeof English.scaleLengthWords = (lengthsMm) =>
-  `Mensur ${lengthsMm.map((length) => String(Math.round(length * 10) / 10).replace('.', ',')).join(' bis ')} mm`;
+  `Mensur ${lengthsMm.map((length) => tenths(length)).join(' bis ')} mm`;
 
 export const fretCountWords: typeof English.fretCountWords = (count) => counted(count, 'Bund', 'Bünde');

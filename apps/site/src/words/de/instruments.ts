@@ -3,7 +3,7 @@
  */
 import type * as English from '../en/instruments.ts';
 import type { SameShape } from '../languages.ts';
-import { counted, joined, numberWord } from './numbers.ts';
+import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   find: 'Ein Instrument finden',
@@ -31,7 +31,7 @@ export const stringCountWords: typeof English.stringCountWords = (courses, strin
     : `${counted(courses, 'Chor', 'Chöre')}, ${counted(strings, 'Saite', 'Saiten')}`;
 
 export const rangeWords: typeof English.rangeWords = ({ from, to }, unit = '') =>
-  `${from === to ? from : `${from} bis ${to}`}${unit}`;
+  `${from === to ? tenths(from) : `${tenths(from)} bis ${tenths(to)}`}${unit}`;
 
 const CLEFS = { G: 'Violinschlüssel', F: 'Bassschlüssel', C: 'Altschlüssel' } as const;
 

@@ -2,6 +2,7 @@
  * Zahlen und Aufzählungen. German.
  */
 import type * as English from '../en/numbers.ts';
+import { measuresWith } from '../measures.ts';
 
 const NUMBERS = ['keine', 'eine', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn'];
 const FIRSTS = ['nullte', 'erste', 'zweite', 'dritte', 'vierte', 'fünfte', 'sechste', 'siebte'];
@@ -28,3 +29,6 @@ export const capitalised: typeof English.capitalised = (text) => text.charAt(0).
 
 /** A whole number with a proper minus sign. */
 export const withMinus: typeof English.withMinus = (value) => String(value).replace('-', '−');
+
+/** Numbers and lengths to a tenth, as German writes them. */
+export const { tenths, lengthWords } = measuresWith(',');

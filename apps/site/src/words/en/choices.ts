@@ -4,7 +4,8 @@
 
 import { type InstrumentKind, KIND_NAMES } from '@stillroot/catalog/plain';
 import type { AreaShift, BeyondReach, Cost, FretRange } from '@stillroot/core';
-import { counted, joined } from './numbers.ts';
+import { fretWords } from '../measures.ts';
+import { counted, joined, lengthWords, tenths } from './numbers.ts';
 
 export const CHOICES = {
   onTheNeck: 'On the neck',
@@ -152,16 +153,6 @@ export function areaInWords({ from, to }: FretRange): string {
     : `frets ${fretWords(from)} to ${fretWords(to)}`;
 }
 
-/** A fret as it is called: `6½`. */
-export function fretWords(fret: number): string {
-  return String(fret).replace('.5', '½');
-}
-
-/** A length to a tenth of a millimetre. */
-export function lengthWords(lengthMm: number): string {
-  return `${Math.round(lengthMm * 10) / 10} mm`;
-}
-
 /** A group of instruments, in the middle of a sentence. */
 export function kindName(kind: InstrumentKind): string {
   return KIND_NAMES[kind];
@@ -174,7 +165,7 @@ export function onStrings(strings: readonly number[]): string {
 
 /** The scale length, or those of the lowest and the highest string: `scale length 686 to 648 mm`. */
 export function scaleLengthWords(lengthsMm: readonly number[]): string {
-  return `scale length ${lengthsMm.map((length) => Math.round(length * 10) / 10).join(' to ')} mm`;
+  return `scale length ${lengthsMm.map((length) => tenths(length)).join(' to ')} mm`;
 }
 
 /** `24 frets` */

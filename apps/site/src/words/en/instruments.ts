@@ -2,7 +2,7 @@
  * The texts of the pages of instruments. British English.
  */
 import type { Clef } from '@stillroot/catalog';
-import { counted, joined, numberWord } from './numbers.ts';
+import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS = {
   find: 'Find an instrument',
@@ -36,7 +36,7 @@ export function stringCountWords(courses: number, strings: number): string {
 /** What is built: `610 to 670 mm`, or the one value there is. */
 export function rangeWords(range: { readonly from: number; readonly to: number }, unit = ''): string {
   const { from, to } = range;
-  return `${from === to ? from : `${from} to ${to}`}${unit}`;
+  return `${from === to ? tenths(from) : `${tenths(from)} to ${tenths(to)}`}${unit}`;
 }
 
 const CLEFS: Readonly<Record<Clef['sign'], string>> = { G: 'treble clef', F: 'bass clef', C: 'alto clef' };

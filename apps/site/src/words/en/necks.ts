@@ -3,10 +3,13 @@
  */
 import type { Fingering, FretRange, Scale } from '@stillroot/core';
 import type { NeckDrawing } from '@stillroot/notation';
+import { fretWords } from '../measures.ts';
 
 /** `Frets 4 to 8`, or `Open strings to fret 4`. */
 export function areaWords({ from, to }: FretRange): string {
-  return from === 0 ? `Open strings to fret ${to}` : `Frets ${from} to ${to}`;
+  return from === 0
+    ? `Open strings to fret ${fretWords(to)}`
+    : `Frets ${fretWords(from)} to ${fretWords(to)}`;
 }
 
 /** `in position, from fret 5` */
@@ -16,7 +19,7 @@ export function styleFrom(style: string, fret: number): string {
 
 /** `from fret 5` */
 export function fromFret(fret: number): string {
-  return `from ${fret === 0 ? 'the open strings' : `fret ${fret}`}`;
+  return `from ${fret === 0 ? 'the open strings' : `fret ${fretWords(fret)}`}`;
 }
 
 /** A drawing in words, for those who do not see it: as the notation package writes it. */

@@ -1,6 +1,7 @@
 /**
  * Numbers and lists in words.
  */
+import { measuresWith } from '../measures.ts';
 
 const NUMBERS = [
   'no',
@@ -54,3 +55,6 @@ export function capitalised(text: string): string {
 export function withMinus(value: number): string {
   return String(value).replace('-', '−');
 }
+
+/** Numbers and lengths to a tenth, as English writes them. */
+export const { tenths, lengthWords } = measuresWith('.');

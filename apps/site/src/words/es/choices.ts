@@ -3,7 +3,8 @@
  */
 import type * as English from '../en/choices.ts';
 import type { SameShape } from '../languages.ts';
-import { counted, joined } from './numbers.ts';
+import { fretWords } from '../measures.ts';
+import { counted, joined, lengthWords, tenths } from './numbers.ts';
 
 export const CHOICES: SameShape<typeof English.CHOICES> = {
   onTheNeck: 'En el mástil',
@@ -142,12 +143,6 @@ export const areaInWords: typeof English.areaInWords = ({ from, to }) =>
     ? `cuerdas al aire hasta el traste ${fretWords(to)}`
     : `trastes ${fretWords(from)} a ${fretWords(to)}`;
 
-export const fretWords: typeof English.fretWords = (fret) => String(fret).replace('.5', '½');
-
-/** A length to a tenth of a millimetre, with the comma that Spanish has. */
-export const lengthWords: typeof English.lengthWords = (lengthMm) =>
-  `${String(Math.round(lengthMm * 10) / 10).replace('.', ',')} mm`;
-
 const KINDS: SameShape<Readonly<Record<Parameters<typeof English.kindName>[0], string>>> = {
   guitar: 'guitarras',
   bass: 'bajos',
@@ -169,6 +164,6 @@ export const onStrings: typeof English.onStrings = (strings) =>
   `en ${strings.length === 1 ? 'la cuerda' : 'las cuerdas'} ${joined(strings.map(String))}`;
 
 export const scaleLengthWords: typeof English.scaleLengthWords = (lengthsMm) =>
-  `tiro de cuerda de ${lengthsMm.map((length) => String(Math.round(length * 10) / 10).replace('.', ',')).join(' a ')} mm`;
+  `tiro de cuerda de ${lengthsMm.map((length) => tenths(length)).join(' a ')} mm`;
 
 export const fretCountWords: typeof English.fretCountWords = (count) => counted(count, 'traste', 'trastes');

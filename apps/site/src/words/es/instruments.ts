@@ -3,7 +3,7 @@
  */
 import type * as English from '../en/instruments.ts';
 import type { SameShape } from '../languages.ts';
-import { counted, joined, numberWord } from './numbers.ts';
+import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   find: 'Encontrar un instrumento',
@@ -31,7 +31,7 @@ export const stringCountWords: typeof English.stringCountWords = (courses, strin
     : `${counted(courses, 'orden', 'órdenes')}, ${counted(strings, 'cuerda', 'cuerdas')}`;
 
 export const rangeWords: typeof English.rangeWords = ({ from, to }, unit = '') =>
-  `${from === to ? from : `${from} a ${to}`}${unit}`;
+  `${from === to ? tenths(from) : `${tenths(from)} a ${tenths(to)}`}${unit}`;
 
 const CLEFS = { G: 'clave de sol', F: 'clave de fa en cuarta', C: 'clave de do en tercera' } as const;
 

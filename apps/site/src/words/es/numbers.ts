@@ -2,6 +2,7 @@
  * Números y enumeraciones. Spanish.
  */
 import type * as English from '../en/numbers.ts';
+import { measuresWith } from '../measures.ts';
 
 const NUMBERS = [
   'ninguna',
@@ -44,3 +45,6 @@ export const capitalised: typeof English.capitalised = (text) => text.charAt(0).
 
 /** A whole number with a proper minus sign. */
 export const withMinus: typeof English.withMinus = (value) => String(value).replace('-', '−');
+
+/** Numbers and lengths to a tenth, as Spanish writes them. */
+export const { tenths, lengthWords } = measuresWith(',');

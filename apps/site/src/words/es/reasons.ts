@@ -2,8 +2,9 @@
  * Por qué algo no se puede tocar, y con qué tener cuidado. Spanish.
  */
 import type * as English from '../en/reasons.ts';
+import { fretWords } from '../measures.ts';
 import { signs } from '../signs.ts';
-import { fretWords, lengthWords } from './choices.ts';
+import { lengthWords } from './numbers.ts';
 
 /** Why something cannot be played, without a full stop, to be put after a colon. */
 export const reasonWords: typeof English.reasonWords = (reason) => {
