@@ -63,7 +63,7 @@ function nameText(node: Text): void {
   const before = said.get(node);
   // Text that somebody else has written meanwhile is a new original.
   const original = before?.shown === node.data ? before.original : node.data;
-  if (!/[A-G♭♯𝄫𝄪♮]/u.test(original)) return;
+  if (!/[A-G♭♯𝄫𝄪♮]|-Moll/u.test(original)) return;
   const parent = node.parentElement;
   const place = parent && PLACES.findLast(([selector]) => parent.closest(selector));
   const shown = inAccidentals(place ? renameNotes(original, naming, place[1]) : original);

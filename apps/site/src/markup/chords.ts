@@ -2,6 +2,7 @@
  * The chords on a scale's degrees, as a table.
  */
 import type { DegreeChord } from '@stillroot/core';
+import { chordName } from '../words/names.ts';
 import { PAGES } from '../words/pages.ts';
 import { signs } from '../words/signs.ts';
 
@@ -22,5 +23,5 @@ export function chordsHtml(triads: readonly DegreeChord[], sevenths: readonly De
 }
 
 function named({ notes, kind }: DegreeChord): string {
-  return `${signs(notes[0] ?? '')} ${signs(kind)}`;
+  return chordName(notes[0] ?? '', kind);
 }

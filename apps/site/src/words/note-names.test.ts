@@ -65,6 +65,8 @@ describe('renameNotes', () => {
     ['Six-string guitar, Drop D (D2 A2 B♭3)', 'pitches', 'Six-string guitar, Drop D (D2 A2 B3)'],
     ['B Dorian ♯4, Drop B (B1 E2)', 'leading', 'H Dorian ♯4, Drop B (H1 E2)'],
     ['F♯/G♭', 'all', 'Fis/Ges'],
+    ['b♭-Moll, c♯-Moll, B♭-Dur, E', 'all', 'b-Moll, cis-Moll, B-Dur, E'],
+    ['B-Dur', 'leading', 'H-Dur'],
     ['Bright and dark: ♭3 and 𝄫7, a B', 'all', 'Bright and dark: ♭3 and 𝄫7, a H'],
   ] as const)('%s, %s', (text, which, renamed) => {
     expect(renameNotes(text, 'german', which)).toBe(renamed);

@@ -61,7 +61,8 @@ export function nameNote(letter: string, accidentals: string, naming: Naming, oc
  */
 export type NotesIn = 'all' | 'pitches' | 'leading';
 
-const NOTE = /(?<![\p{L}\p{N}♭♯𝄫𝄪])([A-G])([♭♯𝄫𝄪]*)(-?\d)?(?![\p{L}\p{N}♭♯𝄫𝄪])/gu;
+const NOTE =
+  /(?<![\p{L}\p{N}♭♯𝄫𝄪])(?:([A-G])([♭♯𝄫𝄪]*)(-?\d)?|([a-g])([♭♯𝄫𝄪]*)(?=-Moll))(?![\p{L}\p{N}♭♯𝄫𝄪])/gu;
 
 /**
  * A text with its notes by other names.
@@ -71,7 +72,17 @@ export function renameNotes(text: string, naming: Naming, which: NotesIn): strin
   if (naming === 'english') return text;
   return text.replace(
     NOTE,
-    (whole, letter: string, accidentals: string, octave: string | undefined, at: number) => {
+    (
+      whole: string,
+      letter: string | undefined,
+      accidentals: string,
+      octave: string | undefined,
+      small: string,
+      smallAccidentals: string,
+      at: number,
+    ) => {
+      // German writes the root of a minor key small.
+      if (letter === undefined) return nameNote(small.toUpperCase(), smallAccidentals, naming).toLowerCase();
       const isMeant = which === 'all' || octave !== undefined || (which === 'leading' && at === 0);
       return isMeant
         ? nameNote(letter, accidentals, naming, octave === undefined ? undefined : Number(octave))

@@ -11,7 +11,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   theHand: 'Hand und Fingersatz',
   theView: 'Auf der Seite',
   more: 'Kapodaster-Saiten, Bünde, Handgröße, Beschriftung, Tonnamen und mehr',
-  transpose: 'Höher oder tiefer gestimmt, Halbtöne',
+  transpose: 'Höher oder tiefer gestimmt (Halbtöne)',
   capoStrings: 'Kapodaster auf Saiten',
   capoStringsHint: 'Zum Beispiel 1-3; alle, wenn leer.',
   frets: 'Zahl der Bünde',
@@ -44,7 +44,7 @@ export const SHARING_NAMES: SameShape<typeof English.SHARING_NAMES> = {
 
 export const COMPARE_NAMES: SameShape<typeof English.COMPARE_NAMES> = {
   above: 'dem Modus darüber',
-  base: 'dem Kirchenmodus, von dem jeder gelesen wird',
+  base: 'dem Kirchenmodus, von dem jeder abgeleitet ist',
   first: 'dem ersten Modus',
 };
 
@@ -77,16 +77,16 @@ export const READING: SameShape<typeof English.READING> = {
 };
 
 export const COSTS: SameShape<typeof English.COSTS> = {
-  another: 'Eine andere Art, es zu spielen',
+  another: 'Eine andere Möglichkeit, es zu spielen',
   next: 'Nächste',
   previous: 'Vorige',
   noMore: 'Mehr gibt es nicht.',
   against: 'Gegenüber',
-  ownBase: 'Er wird von sich selbst gelesen.',
+  ownBase: 'Er ist selbst ein Kirchenmodus.',
 };
 
 export const answerWords: typeof English.answerWords = (at, count) =>
-  `Art ${at} von ${count}, die beste zuerst.`;
+  `Möglichkeit ${at} von ${count}, die beste zuerst.`;
 
 export const costWords: typeof English.costWords = ({ travelMm, shifts, stretchMm, stringChanges }) => {
   const travel =

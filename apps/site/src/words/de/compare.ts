@@ -7,7 +7,7 @@ import type { SameShape } from '../languages.ts';
 export const COMPARE: SameShape<typeof English.COMPARE> = {
   title: 'Skalen vergleichen',
   description:
-    'Zwei bis vier Skalen auf einem Grundton, Stufe für Stufe: was sich bewegt, welche Töne sie teilen, und wo beide auf dem Griffbrett liegen.',
+    'Zwei bis vier Skalen auf einem Grundton, Stufe für Stufe: was sich bewegt, welche Töne sie teilen, und wo sie auf dem Griffbrett liegen.',
   lead: 'Zwei bis vier Skalen auf einem Grundton, Stufe für Stufe: was sich bewegt, was bleibt, und wo es auf dem Griffbrett liegt.',
   first: 'Erste Skala',
   second: 'Zweite Skala',
@@ -30,8 +30,8 @@ export const COMPARE: SameShape<typeof English.COMPARE> = {
 
   churchTitle: 'Die Kirchenmodi untereinander',
   churchLead:
-    'Von hell nach dunkel. Ein Feld sagt, welche Stufen sich auf dem Weg vom Modus links zum Modus darüber bewegen, und wohin; es führt zum Vergleich der beiden.',
+    'Von hell nach dunkel. Ein Feld sagt, welche Stufen sich auf dem Weg vom Modus links zum Modus darüber bewegen, und wohin; es führt zum Vergleich der beiden Modi.',
   churchFrom: 'Von … zu …',
-  basesTitle: 'Modi mit eigenem Namen neben dem Kirchenmodus, von dem sie gelesen werden',
+  basesTitle: 'Modi mit eigenem Namen neben dem Kirchenmodus, von dem sie abgeleitet sind',
   others: 'Andere Skalen vergleichen, bis zu vier',
 };

@@ -59,8 +59,8 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   capo: 'Kapodaster am Bund',
   labels: 'Beschriftung',
   hand: 'Hand',
-  right: 'Rechtshänder',
-  left: 'Linkshänder',
+  right: 'rechtshändig',
+  left: 'linkshändig',
   style: 'Anordnung',
   fret: 'Ab Bund',
   anywhere: 'egal',
@@ -77,7 +77,7 @@ export const CHOOSER: SameShape<typeof English.CHOOSER> = {
   capoShort: 'Kapodaster am Bund',
   notInstrument: 'eines der Instrumente aus der Liste',
   notMode:
-    'der Name eines Modus wie Phrygisch dominant, ein Platz wie 4. Modus von harmonischem Moll, eine Formel, oder sieben Schritte',
+    'der Name eines Modus wie Phrygisch dominant, ein Platz wie 4. Modus von Harmonisch Moll, eine Formel, oder sieben Schritte',
   notTuning: 'eine Stimmung dieses Instruments, oder leere Saiten wie E2-A2-D3-G3-B3-E4',
 };
 

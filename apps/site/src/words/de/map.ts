@@ -30,8 +30,8 @@ export const MAP: SameShape<typeof English.MAP> = {
     'Zahl und Form sagen, der wievielte Modus seiner Familie es ist: Eine Form hat so viele Ecken wie ihre Zahl, die Scheibe ist der erste.',
   keyChurch: 'Die sieben Kirchenmodi sind gefüllt; sie hängen in der ersten Spalte.',
   keyNamed: 'Ein kräftiger Umriss hat einen gebräuchlichen Namen, ein dünner ist nach der Regel benannt.',
-  keyLowered: 'von seinem Kirchenmodus mit erniedrigten Stufen gelesen',
-  keyRaised: 'von seinem Kirchenmodus mit erhöhten Stufen gelesen',
+  keyLowered: 'durch erniedrigte Stufen von seinem Kirchenmodus abgeleitet',
+  keyRaised: 'durch erhöhte Stufen von seinem Kirchenmodus abgeleitet',
 
   showsTitle: 'Was sie zeigt',
   showsRows:
@@ -48,14 +48,14 @@ export const MAP: SameShape<typeof English.MAP> = {
     'Familie für Familie, jede mit ihren Modi von hell nach dunkel; die Zahl vor einem Modus ist seine Stufe, die dahinter seine Helligkeit.',
   familyHead: 'Familie',
   modesHead: 'Modi von hell nach dunkel',
-  mirrorOf: 'Spiegelbild von',
+  mirrorOf: 'Spiegelbild der Familie',
   ownMirror: 'ihr eigenes Spiegelbild',
 
   neighbours: 'Nachbarn',
   neighboursLead: 'eine Stufe um einen Halbton entfernt',
   compareWith: 'Vergleichen mit',
-  routeFrom: 'Weg ab',
-  pointed: 'Das Zeichen, auf das du zeigst, wird hier genannt; was daneben liegt, steht unter dem Bild.',
+  routeFrom: 'Weg von',
+  pointed: 'Die Marke, auf die du zeigst, wird hier genannt; was daneben liegt, steht unter dem Bild.',
   point:
     'Zeige auf eine Marke, oder gehe mit den Pfeiltasten zu einer, um zu sehen, was sie ist und welche Modi daneben liegen.',
 };

@@ -1,6 +1,8 @@
 /**
- * Namen von Modi, Skalen und Instrumenten. German. The church modes and the minor and major scales are
- * called so in German textbooks; names of single modes follow the English ones (common practice, no source).
+ * Namen von Modi, Skalen und Instrumenten. German. The church modes are called so in German textbooks; minor
+ * and major scales as German books of jazz and guitar write them (Sikora, Neue Jazz-Harmonielehre; Haunschild,
+ * Die neue Harmonielehre; both recalled): `Harmonisch Moll`, which is the same in every case, so that names
+ * can be put after any preposition. Names of single modes follow the English ones (common practice, no source).
  */
 import type * as English from '../en/names.ts';
 import { signs } from '../signs.ts';
@@ -20,24 +22,26 @@ const CHURCH: Readonly<Record<string, string>> = {
 const NAMES: Readonly<Record<string, string>> = {
   major: 'Dur',
   minor: 'Moll',
-  'natural minor': 'natürliches Moll',
-  'harmonic minor': 'harmonisches Moll',
-  'melodic minor': 'melodisches Moll',
-  'harmonic major': 'harmonisches Dur',
-  'double harmonic': 'doppelharmonisch',
-  'double harmonic major': 'doppelharmonisches Dur',
-  'Neapolitan minor': 'neapolitanisches Moll',
-  'Neapolitan major': 'neapolitanisches Dur',
-  'Hungarian minor': 'ungarisches Moll',
-  'Hungarian major': 'ungarisches Dur',
-  'Romanian major': 'rumänisches Dur',
+  'natural minor': 'Natürlich Moll',
+  'harmonic minor': 'Harmonisch Moll',
+  'melodic minor': 'Melodisch Moll',
+  'harmonic major': 'Harmonisch Dur',
+  'melodic major': 'Melodisch Dur',
+  'double harmonic': 'Doppelharmonisch',
+  'double harmonic major': 'Doppelharmonisch Dur',
+  'Neapolitan minor': 'Neapolitanisch Moll',
+  'Neapolitan major': 'Neapolitanisch Dur',
+  'Hungarian minor': 'Ungarisch Moll',
+  'Hungarian major': 'Ungarisch Dur',
+  'Romanian minor': 'Rumänisch Moll',
+  'Romanian major': 'Rumänisch Dur',
   Persian: 'Persisch',
   Enigmatic: 'Enigmatisch',
   'Enigmatic descending': 'Enigmatisch abwärts',
-  altered: 'alteriert',
-  'altered dominant': 'alteriert dominant',
-  'leading whole-tone': 'Ganztonleiter mit Leitton',
-  'half diminished': 'halbvermindert',
+  altered: 'Alteriert',
+  'altered dominant': 'Alteriert dominant',
+  'leading whole-tone': 'Ganztönig mit Leitton',
+  'half diminished': 'Halbvermindert',
   'major Locrian': 'Lokrisch mit großer Terz',
   'super Locrian': 'Superlokrisch',
   'Phrygian dominant': 'Phrygisch dominant',
@@ -46,7 +50,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'Lydian augmented': 'Lydisch übermäßig',
   'Lydian augmented dominant': 'Lydisch übermäßig dominant',
   'Mixolydian augmented': 'Mixolydisch übermäßig',
-  'Lydian minor': 'Lydisch-Moll',
+  'Lydian minor': 'Lydisch Moll',
 };
 
 /** The name of a mode or a family, with signs: `Dorisch ♯4`. */
@@ -55,8 +59,36 @@ export const modeName: typeof English.modeName = (name) => {
   return signs((NAMES[words] ?? CHURCH[words] ?? words) + degrees);
 };
 
-/** The name of a mode on a root: `A Dorisch ♯4`. */
-export const scaleOn: typeof English.scaleOn = (rootName, name) => `${signs(rootName)} ${modeName(name)}`;
+/** All ways in which the name of a mode or a family is written, the displayed one first; in prose it is declined. */
+export const nameForms: typeof English.nameForms = (name) => {
+  const shown = modeName(name);
+  const inProse = shown.replace(
+    /^(\p{Lu}\p{L}+(?:isch|lich)) (?=Moll|Dur)/u,
+    (_, word: string) => `${word.toLowerCase()}es `,
+  );
+  return [...new Set([shown, inProse])];
+};
+
+/** The name of a mode on a root: `A Dorisch ♯4`; the two everyday ones as keys are named, `C-Dur` and `a-Moll`. */
+export const scaleOn: typeof English.scaleOn = (rootName, name) => {
+  const root = signs(rootName);
+  if (name === 'major') return `${root}-Dur`;
+  if (name === 'minor') return `${root.toLowerCase()}-Moll`;
+  return `${root} ${modeName(name)}`;
+};
+
+const TRIADS: ReadonlyMap<string, (root: string) => string> = new Map([
+  ['maj', (root) => `${root}-Dur`],
+  ['min', (root) => `${root.toLowerCase()}-Moll`],
+  ['dim', (root) => `${root} vermindert`],
+  ['aug', (root) => `${root} übermäßig`],
+]);
+
+/** A chord on a root: triads in words, chords of four notes by the signs that are the same everywhere. */
+export const chordName: typeof English.chordName = (rootName, kind) => {
+  const root = signs(rootName);
+  return TRIADS.get(kind)?.(root) ?? `${root}${kind.startsWith('1 ') ? ', Stufen' : ''} ${signs(kind)}`;
+};
 
 const INSTRUMENTS: Readonly<Record<string, string>> = {
   'guitar-6': 'sechssaitige Gitarre',

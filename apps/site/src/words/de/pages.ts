@@ -16,10 +16,10 @@ export const PAGES: SameShape<typeof English.PAGES> = {
 
   roundsTitle: 'Runden',
   roundsLead:
-    'Eine Runde sind alle sieben Modi einer Familie von einem Grundton aus, in einer Lage des Griffbretts: Spiele die Seite hinunter und höre, wie eine Skala zur nächsten wird.',
+    'Eine Runde sind alle sieben Modi einer Familie von einem Grundton aus, in einer Lage des Griffbretts: Spiele die Seite von oben nach unten und höre, wie eine Skala zur nächsten wird.',
   roundsOnExample:
-    'Die Links führen zu den Runden ab A; jede Runde nennt auf ihrer Seite die anderen Grundtöne. Diese Seiten sind auf Englisch.',
-  roundOnRoots: 'Diese Runde von anderen Grundtönen',
+    'Die Links führen zu den Runden auf A; jede Runde nennt auf ihrer Seite die anderen Grundtöne. Diese Seiten sind auf Englisch.',
+  roundOnRoots: 'Diese Runde auf anderen Grundtönen',
   otherOrders: 'In anderer Reihenfolge',
 
   familiesTitle: 'Familien',
@@ -29,7 +29,7 @@ export const PAGES: SameShape<typeof English.PAGES> = {
   chordsOn: 'Akkorde auf den Stufen',
   chordsOf: 'Akkorde auf den Stufen von',
   alsoCalled: 'Auch genannt:',
-  roundsFrom: 'Die Runde von jedem Grundton',
+  roundsFrom: 'Die Runde auf jedem Grundton',
 
   problemStatus: 'HTTP-Status',
   problemDescription: 'Jeder Pfad der API, was er nimmt und was er antwortet:',
@@ -37,10 +37,10 @@ export const PAGES: SameShape<typeof English.PAGES> = {
   modesTitle: 'Modi',
   modesLead:
     'Alle 462 Modi, jeder unter dem Kirchenmodus, dem er am nächsten ist, der nächste zuerst. Jeder Modus hat einen systematischen Namen; viele haben weitere.',
-  readFrom: 'Gelesen von',
+  readFrom: 'Abgeleitet von',
   modeOnRoots: 'Auf jedem Grundton',
   systematicName: 'Systematischer Name',
-  otherNames: 'Andere Namen, und wer sie gibt',
+  otherNames: 'Namen in den Quellen, und wer sie gibt',
   conflicts: 'Ein Name, mehrere Skalen',
   conflictLead: 'Die Quellen sind sich über diese Namen nicht einig; beide Verwendungen bleiben stehen.',
   neighbours: 'Nachbarn',
@@ -78,7 +78,7 @@ export const PAGES: SameShape<typeof English.PAGES> = {
   tunings: 'Stimmungen',
   tuning: 'Stimmung',
   openStrings: 'Leere Saiten, von tief nach hoch',
-  reentrant: 're-entrant',
+  reentrant: 'rückläufig',
   scaleLength: 'Mensur',
   fretCount: 'Bünde',
   naturals: 'Die Stammtöne auf seinem Griffbrett',
@@ -95,7 +95,7 @@ export const PAGES: SameShape<typeof English.PAGES> = {
 
   lostTitle: 'Diese Seite gibt es nicht',
   lostLead:
-    'In der Adresse könnte ein Tippfehler sein. Die Namen der Modi stehen in Adressen englisch, als Wörter und Ziffern, Kreuze ausgeschrieben:',
+    'Vielleicht enthält die Adresse einen Tippfehler. Die Namen der Modi stehen in Adressen englisch, als Wörter und Ziffern, Kreuze ausgeschrieben:',
   lostNear: 'Vielleicht war eines davon gemeint:',
 
   showPicture: 'Das Bild zeigen',

@@ -25,15 +25,18 @@ export const placeInParent: typeof English.placeInParent = (degree, parent) =>
 export const placeOfParent: typeof English.placeOfParent = (family) => `Die Stammskala der Familie ${family}`;
 
 export const withRound: typeof English.withRound = (place, family, root, path) =>
-  `${place}; in der <a href="${path}" hreflang="en">Runde „${family}“ ab ${root}</a>.`;
+  `${place}; in der <a href="${path}" hreflang="en">Runde „${family}“ auf ${root}</a>.`;
 
 export const notesShared: typeof English.notesShared = (scales) =>
   scales
     .map(({ count, name }, at) => {
+      if (count === 1) return at === 0 ? `ein Ton gemeinsam mit ${name}` : `einer mit ${name}`;
       const notes = count === 7 ? 'alle sieben' : numberWord(count);
       return at === 0 ? `${notes} Töne gemeinsam mit ${name}` : `${notes} mit ${name}`;
     })
     .join(', ');
+
+export const derivedFrom: typeof English.derivedFrom = (base) => `Abgeleitet von ${base}`;
 
 export const familyTitle: typeof English.familyTitle = (name) => `${name}, eine Familie von Modi`;
 
@@ -66,7 +69,7 @@ export const stripWords: typeof English.stripWords = (semitones, steps) =>
   `Stufen auf den Halbtönen ${semitones.join(' ')}; Schritte ${steps.join(' ')}`;
 
 export const mapPlace: typeof English.mapPlace = (degree, family, brightness) =>
-  `${ordinal(degree)} Modus von ${family}, Helligkeit ${brightness}`;
+  `${ordinal(degree)} Modus der Familie ${family}, Helligkeit ${brightness}`;
 
 export const stepsOf: typeof English.stepsOf = (sizes, all) =>
   `Schritte von ${joined(sizes)} ${sizes.length === 1 && sizes[0] === '1' ? 'Halbton' : 'Halbtönen'}: ${all}`;

@@ -6,9 +6,9 @@ import { signs } from '../signs.ts';
 import { modeName } from './names.ts';
 import { joined } from './numbers.ts';
 
-/** `Die Runde „harmonisches Moll“ ab A` */
+/** `Die Runde „Harmonisch Moll“ auf A` */
 export const roundTitle: typeof English.roundTitle = (familyName, root) =>
-  `Die Runde „${modeName(familyName)}“ ab ${signs(root.name)}`;
+  `Die Runde „${modeName(familyName)}“ auf ${signs(root.name)}`;
 
 /** `Dorisch, Phrygisch und Lokrisch auf A im Vergleich` */
 export const comparisonTitle: typeof English.comparisonTitle = (modeNames, root) =>

@@ -6,7 +6,7 @@ import type { SameShape } from '../languages.ts';
 
 export const WAYS: SameShape<typeof English.WAYS> = {
   compareWith: 'Vergleichen mit',
-  routeFrom: 'Weg ab',
+  routeFrom: 'Weg von',
   onMap: 'Auf der Karte',
   homeFind: 'Suchst du eine bestimmte Skala?',
   homeSearch: 'Nach Name, Tönen, Formel oder Schritten suchen',

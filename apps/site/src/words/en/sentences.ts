@@ -55,6 +55,11 @@ export function notesShared(scales: readonly NotesShared[]): string {
     .join(', ');
 }
 
+/** `Read from Dorian` */
+export function derivedFrom(base: string): string {
+  return `Read from ${base}`;
+}
+
 /** `Harmonic minor, a family of modes` */
 export function familyTitle(name: string): string {
   return `${name}, a family of modes`;

@@ -11,7 +11,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   theHand: 'Mano y digitación',
   theView: 'En la página',
   more: 'Cuerdas de la cejilla, trastes, tamaño de la mano, rótulos, nombres de notas y más',
-  transpose: 'Afinado más agudo o más grave, semitonos',
+  transpose: 'Afinado más agudo o más grave (semitonos)',
   capoStrings: 'Cejilla sobre las cuerdas',
   capoStringsHint: 'Por ejemplo 1-3; todas si está vacío.',
   frets: 'Número de trastes',
@@ -44,7 +44,7 @@ export const SHARING_NAMES: SameShape<typeof English.SHARING_NAMES> = {
 
 export const COMPARE_NAMES: SameShape<typeof English.COMPARE_NAMES> = {
   above: 'el modo de arriba',
-  base: 'el modo eclesiástico desde el que se lee cada uno',
+  base: 'el modo eclesiástico del que deriva cada uno',
   first: 'el primer modo',
 };
 
@@ -82,7 +82,7 @@ export const COSTS: SameShape<typeof English.COSTS> = {
   previous: 'Anterior',
   noMore: 'No hay más.',
   against: 'Frente a',
-  ownBase: 'Se lee desde sí mismo.',
+  ownBase: 'Es él mismo un modo eclesiástico.',
 };
 
 export const answerWords: typeof English.answerWords = (at, count) =>

@@ -32,6 +32,6 @@ export const COMPARE: SameShape<typeof English.COMPARE> = {
   churchLead:
     'De brillante a oscuro. Cada casilla dice qué grados se mueven al pasar del modo de su izquierda al modo de arriba, y en qué sentido; lleva a la comparación de los dos.',
   churchFrom: 'De … a …',
-  basesTitle: 'Modos con nombre propio, junto al modo eclesiástico desde el que se leen',
+  basesTitle: 'Modos con nombre propio, junto al modo eclesiástico del que derivan',
   others: 'Comparar otras escalas, hasta cuatro',
 };

@@ -43,7 +43,7 @@ export const STYLE_NAMES: SameShape<typeof English.STYLE_NAMES> = {
 export const ORDER_NAMES: SameShape<typeof English.ORDER_NAMES> = {
   parent: 'por grado de la escala madre',
   brightness: 'de brillante a oscuro',
-  'fewest-moves': 'con las menos notas movidas',
+  'fewest-moves': 'con el menor número de notas movidas',
 };
 
 export const CHOOSER: SameShape<typeof English.CHOOSER> = {

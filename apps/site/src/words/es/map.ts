@@ -30,8 +30,8 @@ export const MAP: SameShape<typeof English.MAP> = {
     'Número y figura dicen qué modo de su familia es: una figura tiene tantos vértices como su número, el disco es el primero.',
   keyChurch: 'Los siete modos eclesiásticos están rellenos; cuelgan en la primera columna.',
   keyNamed: 'Un contorno grueso tiene un nombre corriente, uno fino lleva el nombre que da la regla.',
-  keyLowered: 'leído desde su modo eclesiástico con grados rebajados',
-  keyRaised: 'leído desde su modo eclesiástico con grados elevados',
+  keyLowered: 'derivado de su modo eclesiástico con grados rebajados',
+  keyRaised: 'derivado de su modo eclesiástico con grados elevados',
 
   showsTitle: 'Qué muestra',
   showsRows:
@@ -48,13 +48,13 @@ export const MAP: SameShape<typeof English.MAP> = {
     'Familia por familia, cada una con sus modos de brillante a oscuro; el número delante de un modo es su grado, el de detrás su brillo.',
   familyHead: 'Familia',
   modesHead: 'Modos de brillante a oscuro',
-  mirrorOf: 'imagen especular de',
+  mirrorOf: 'imagen especular de la familia',
   ownMirror: 'su propia imagen especular',
 
   neighbours: 'Vecinos',
   neighboursLead: 'a un grado y un semitono de distancia',
-  compareWith: 'Comparar con',
-  routeFrom: 'Ruta desde',
+  compareWith: 'Comparar con el',
+  routeFrom: 'Ruta desde el',
   pointed: 'Aquí se nombra la marca que señalas; lo que tiene al lado está debajo de la imagen.',
   point: 'Señala una marca, o llega a una con las flechas, para ver qué es y qué modos tiene al lado.',
 };

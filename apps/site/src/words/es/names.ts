@@ -1,6 +1,7 @@
 /**
  * Nombres de modos, escalas e instrumentos. Spanish. The church modes and the minor and major scales are
  * called so in Spanish textbooks; names of single modes follow the English ones (common practice, no source).
+ * Church modes are masculine, as «modo» is; scales are feminine, as «escala» is.
  */
 import type * as English from '../en/names.ts';
 import { signs } from '../signs.ts';
@@ -24,12 +25,14 @@ const NAMES: Readonly<Record<string, string>> = {
   'harmonic minor': 'menor armónica',
   'melodic minor': 'menor melódica',
   'harmonic major': 'mayor armónica',
+  'melodic major': 'mayor melódica',
   'double harmonic': 'doble armónica',
   'double harmonic major': 'doble armónica mayor',
   'Neapolitan minor': 'menor napolitana',
   'Neapolitan major': 'mayor napolitana',
   'Hungarian minor': 'menor húngara',
   'Hungarian major': 'mayor húngara',
+  'Romanian minor': 'menor rumana',
   'Romanian major': 'mayor rumana',
   Persian: 'persa',
   Enigmatic: 'enigmática',
@@ -55,8 +58,25 @@ export const modeName: typeof English.modeName = (name) => {
   return signs((NAMES[words] ?? CHURCH[words] ?? words) + degrees);
 };
 
+/** All ways in which the name of a mode or a family is written, the displayed one first; of a mode it is masculine. */
+export const nameForms: typeof English.nameForms = (name) => {
+  const shown = modeName(name);
+  return [...new Set([shown, shown.replace(/^((?:menor|mayor|doble) \p{L}+)a(?!\p{L})/u, '$1o')])];
+};
+
 /** The name of a mode on a root: `A dórico ♯4`. */
 export const scaleOn: typeof English.scaleOn = (rootName, name) => `${signs(rootName)} ${modeName(name)}`;
+
+const TRIADS: ReadonlyMap<string, string> = new Map([
+  ['maj', 'mayor'],
+  ['min', 'menor'],
+  ['dim', 'disminuido'],
+  ['aug', 'aumentado'],
+]);
+
+/** A chord on a root: triads in words, chords of four notes by the signs that are the same everywhere. */
+export const chordName: typeof English.chordName = (rootName, kind) =>
+  `${signs(rootName)}${kind.startsWith('1 ') ? ', grados' : ''} ${TRIADS.get(kind) ?? signs(kind)}`;
 
 const INSTRUMENTS: Readonly<Record<string, string>> = {
   'guitar-6': 'guitarra de seis cuerdas',

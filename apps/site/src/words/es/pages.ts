@@ -37,10 +37,10 @@ export const PAGES: SameShape<typeof English.PAGES> = {
   modesTitle: 'Modos',
   modesLead:
     'Los 462 modos, cada uno bajo el modo eclesiástico al que más se acerca, el más cercano primero. Cada modo tiene un nombre sistemático; muchos tienen otros.',
-  readFrom: 'Leídos desde',
+  readFrom: 'Modo del que derivan',
   modeOnRoots: 'Sobre cada tónica',
   systematicName: 'Nombre sistemático',
-  otherNames: 'Otros nombres, y quién los da',
+  otherNames: 'Nombres en las fuentes, y quién los da',
   conflicts: 'Un nombre, varias escalas',
   conflictLead: 'Las fuentes no coinciden en estos nombres; se conservan ambos usos.',
   neighbours: 'Vecinos',
@@ -93,7 +93,7 @@ export const PAGES: SameShape<typeof English.PAGES> = {
 
   lostTitle: 'Esta página no existe',
   lostLead:
-    'Puede haber un error en la dirección. Los nombres de los modos están en las direcciones en inglés, con palabras y números, y los sostenidos deletreados:',
+    'Puede haber un error en la dirección. Los nombres de los modos están en las direcciones en inglés, con palabras y números, y los sostenidos en letras:',
   lostNear: 'Quizá se buscaba algo de esto:',
 
   showPicture: 'Mostrar la imagen',

@@ -39,6 +39,8 @@ export const notesShared: typeof English.notesShared = (scales) =>
     })
     .join(', ');
 
+export const derivedFrom: typeof English.derivedFrom = (base) => `Derivados del ${base}`;
+
 export const familyTitle: typeof English.familyTitle = (name) => `${name}, una familia de modos`;
 
 export const familyDescription: typeof English.familyDescription = (name, modes) =>
@@ -54,7 +56,7 @@ export const movedInAll: typeof English.movedInAll = (notes, semitones) =>
   `En total se ${notes === 1 ? 'mueve' : 'mueven'} ${counted(notes, ...NOUNS.note)}, ${counted(semitones, ...NOUNS.semitone)} en suma.`;
 
 export const brightAndDark: typeof English.brightAndDark = (brightest, darkest) =>
-  `El más brillante es ${brightest}; el más oscuro, ${darkest}.`;
+  `El modo más brillante: ${brightest}; el más oscuro: ${darkest}.`;
 
 export const pairName: typeof English.pairName = (first, second) => joined([first, second]);
 
@@ -70,7 +72,7 @@ export const stripWords: typeof English.stripWords = (semitones, steps) =>
   `Grados en los semitonos ${semitones.join(' ')}; pasos ${steps.join(' ')}`;
 
 export const mapPlace: typeof English.mapPlace = (degree, family, brightness) =>
-  `${ordinal(degree)} modo de ${family}, brillo ${brightness}`;
+  `${ordinal(degree)} modo de la familia ${family}, brillo ${brightness}`;
 
 export const stepsOf: typeof English.stepsOf = (sizes, all) => `Pasos de ${joined(sizes)} semitonos: ${all}`;
 

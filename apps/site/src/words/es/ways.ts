@@ -5,8 +5,8 @@ import type * as English from '../en/ways.ts';
 import type { SameShape } from '../languages.ts';
 
 export const WAYS: SameShape<typeof English.WAYS> = {
-  compareWith: 'Comparar con',
-  routeFrom: 'Ruta desde',
+  compareWith: 'Comparar con el',
+  routeFrom: 'Ruta desde el',
   onMap: 'En el mapa',
   homeFind: '¿Buscas una escala concreta?',
   homeSearch: 'Busca por nombre, notas, fórmula o pasos',
