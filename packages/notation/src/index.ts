@@ -18,5 +18,6 @@ export { type Handedness, type NeckSvgOptions, neckSvg } from './neck-svg.ts';
 export { escapeXml } from './neck-svg-text.ts';
 export { pieceText, timingText } from './piece-text.ts';
 export { type SheetOptions, sheetSvg } from './sheet-svg.ts';
+export { remarkInWords, type TabRemark, tabStaff } from './tab-staff.ts';
 export { type FretboardTextOptions, fingeringSummary, fingeringText, fretboardText } from './text.ts';
 export { withCode, withoutCode } from './with-code.ts';

@@ -14,7 +14,7 @@ import {
 import { beamsOf } from './beams.ts';
 import { barRest, restNote, staffNote, tabNote } from './musicxml-note.ts';
 import { escapeXml, forAnyFont } from './neck-svg-text.ts';
-import type { TabStaff } from './tab-staff.ts';
+import { remarkInWords, type TabStaff } from './tab-staff.ts';
 import type { WrittenBar, WrittenSign } from './written-bars.ts';
 import type { WrittenPitch } from './written-pitch.ts';
 
@@ -46,7 +46,12 @@ export function measureElement(score: Score, bar: WrittenBar, at: number, count:
   const { timing } = score.piece;
   const parts = [`<measure number="${at + 1}">`];
   if (bar.begins && at > 0) parts.push('<print new-system="yes"/>');
-  if (at === 0) parts.push(attributes(score), tempo(timing), ...score.tab.remarks.map(words));
+  if (at === 0)
+    parts.push(
+      attributes(score),
+      tempo(timing),
+      ...score.tab.remarks.map((remark) => words(remarkInWords(remark))),
+    );
   if (bar.begins) parts.push(rehearsal(bar.begins));
   parts.push(staffNotes(score, bar), `<backup><duration>${timing.ticksPerBar}</duration></backup>`);
   parts.push(tabNotes(score, bar));

@@ -7,12 +7,13 @@ import { type TabColumn, tabSystems } from './tab-system.ts';
 /**
  * A piece as tablature, at most 80 columns wide. A note that lasts on over a bar line is not written again.
  * @param neck on which the piece is played
+ * @param heading what is played, how fast, in what time
  */
-export function pieceText(piece: Piece, neck: Neck): string {
+export function pieceText(piece: Piece, neck: Neck, heading = timingText(piece)): string {
   const sections = piece.sections.map(
     (section) => `${section.name}\n${tabSystems(neck, columnsOf(piece, section))}`,
   );
-  return `${[timingText(piece), ...sections].join('\n\n')}\n`;
+  return `${[heading, ...sections].join('\n\n')}\n`;
 }
 
 /**

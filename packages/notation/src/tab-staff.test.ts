@@ -2,7 +2,7 @@ import type { Neck, PlayedNote } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
 import { neckOf } from './given.ts';
 import { OPEN, pieceOf } from './given-piece.ts';
-import { tabStaff } from './tab-staff.ts';
+import { remarkInWords, tabStaff } from './tab-staff.ts';
 
 const [anyNote] = pieceOf().notes;
 
@@ -83,6 +83,6 @@ describe('what a tablature staff cannot show is said', () => {
       ['Courses G3/G3 D4/D4 A4/A4 E5/E5: the first string of each is written'],
     ],
   ])('%s', (_what, neck, remarks) => {
-    expect(tabStaff(neck).remarks).toEqual(remarks);
+    expect(tabStaff(neck).remarks.map(remarkInWords)).toEqual(remarks);
   });
 });

@@ -15,7 +15,19 @@ export interface TabStaff {
   /** The number of a note's fret; undefined where it is no whole number. */
   readonly fretOf: (note: PlayedNote) => number | undefined;
   /** What the staff cannot show. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly TabRemark[];
+}
+
+/** What a tablature staff cannot show: where a capo lies, and over which strings only; what courses consist of. */
+export type TabRemark =
+  | { readonly kind: 'capo'; readonly fret: number; readonly strings: readonly number[] | undefined }
+  | { readonly kind: 'courses'; readonly courses: string };
+
+/** A remark in English. */
+export function remarkInWords(remark: TabRemark): string {
+  if (remark.kind === 'courses') return `Courses ${remark.courses}: the first string of each is written`;
+  const over = remark.strings ? `, over strings ${remark.strings.join(', ')} only` : '';
+  return `Capo at fret ${remark.fret}${over}`;
 }
 
 /** The tablature staff of a neck. */
@@ -55,13 +67,13 @@ function stringTuning(neck: Neck, { number, openMidi }: NeckString, kind: CapoKi
   return writtenPitch(name, midi);
 }
 
-function remarksOn(neck: Neck, kind: CapoKind): readonly string[] {
+function remarksOn(neck: Neck, kind: CapoKind): readonly TabRemark[] {
   const { capoFret, capoStrings, tuning } = neck;
   const doubled = tuning.courses.filter((course) => course.length > 1);
   const courses = tuning.courses.map((course) => course.map(({ name }) => name).join('/')).join(' ');
   return [
-    ...(kind === 'partial' ? [`Capo at fret ${capoFret}, over strings ${capoStrings.join(', ')} only`] : []),
-    ...(kind === 'unwritten' ? [`Capo at fret ${capoFret}`] : []),
-    ...(doubled.length > 0 ? [`Courses ${courses}: the first string of each is written`] : []),
+    ...(kind === 'partial' ? [{ kind: 'capo', fret: capoFret, strings: capoStrings } as const] : []),
+    ...(kind === 'unwritten' ? [{ kind: 'capo', fret: capoFret, strings: undefined } as const] : []),
+    ...(doubled.length > 0 ? [{ kind: 'courses', courses } as const] : []),
   ];
 }

@@ -4,6 +4,8 @@
 import type { Piece, Problem } from '@stillroot/core';
 import { midiFile, pieceText } from '@stillroot/notation';
 import type { FileKind } from '../markup/play-panel.ts';
+import { instrumentName } from '../words/names.ts';
+import { timingWords } from '../words/play.ts';
 import type { PlayChoices } from './play-choices.ts';
 import type { Material } from './play-material.ts';
 import { scoreOf, writtenInstrument } from './play-written.ts';
@@ -52,7 +54,13 @@ async function contentOf(
     }
     case 'mid': {
       const { midiProgram } = await writtenInstrument(neck.instrument.id);
-      const file = midiFile(piece, { title, trackName: neck.instrument.name, midiProgram, drone, vamp });
+      const file = midiFile(piece, {
+        title,
+        trackName: instrumentName(neck.instrument),
+        midiProgram,
+        drone,
+        vamp,
+      });
       return file.ok ? file.value : file;
     }
     case 'musicxml': {
@@ -60,7 +68,7 @@ async function contentOf(
       return score.ok ? score.value : score;
     }
     case 'txt':
-      return pieceText(piece, neck);
+      return pieceText(piece, neck, timingWords(piece));
     case 'svg': {
       const [{ scoreSvg }, score] = await Promise.all([
         import('./play-score-svg.ts'),

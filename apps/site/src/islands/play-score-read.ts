@@ -38,8 +38,6 @@ export interface ReadScore {
   readonly meter: { readonly beats: number; readonly unit: number };
   readonly strings: number;
   readonly capo: number;
-  /** What the staves cannot show. */
-  readonly remarks: readonly string[];
   readonly bars: readonly ScoreBar[];
 }
 
@@ -55,9 +53,6 @@ export function readScore(text: string): ReadScore {
     meter: { beats: numberIn(score, 'beats') ?? 4, unit: numberIn(score, 'beat-type') ?? 4 },
     strings: numberIn(score, 'staff-lines') ?? 6,
     capo: numberIn(score, 'capo') ?? 0,
-    remarks: [...score.querySelectorAll('direction')]
-      .filter((one) => !one.querySelector('rehearsal, metronome'))
-      .flatMap((one) => textIn(one, 'words') ?? []),
     bars: [...score.querySelectorAll('measure')].map(readBar),
   };
 }

@@ -2,7 +2,8 @@
  * Staff and tablature on the page, and the light on what sounds.
  */
 import type { Piece } from '@stillroot/core';
-import { escapeXml } from '@stillroot/notation';
+import { escapeXml, tabStaff } from '@stillroot/notation';
+import { remarkWords } from '../words/necks.ts';
 import { PLAY } from '../words/play.ts';
 import { problemWords } from '../words/problems.ts';
 import type { Material } from './play-material.ts';
@@ -50,7 +51,10 @@ export class ScoreView {
         return;
       }
       const read = readScore(score.value);
-      const capo = read.capo > 0 ? [`${PLAY.capo} ${read.capo}`] : [];
+      const remarks = [
+        ...(read.capo > 0 ? [`${PLAY.capo} ${read.capo}`] : []),
+        ...tabStaff(neck).remarks.map(remarkWords),
+      ];
       this.sheet.setAttribute('aria-label', `${PLAY.scoreLabel} ${title}`);
       this.again = () => {
         this.width = this.sheet.clientWidth;
@@ -62,7 +66,7 @@ export class ScoreView {
           (text) => `${PLAY.scoreLabel} ${text}`,
         );
         const cut = this.drawn.isWhole ? [] : [PLAY.tooLong];
-        this.lead.innerHTML = [PLAY.scoreLead, ...capo, ...read.remarks, ...cut]
+        this.lead.innerHTML = [PLAY.scoreLead, ...remarks.map((remark) => `${remark}.`), ...cut]
           .map((text) => escapeXml(text))
           .join(' ');
       };

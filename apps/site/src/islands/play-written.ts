@@ -3,6 +3,7 @@
  */
 import type { Neck, Piece, Result } from '@stillroot/core';
 import { musicXml, type StaffClef } from '@stillroot/notation';
+import { instrumentName } from '../words/names.ts';
 
 /** How an instrument is written and sounds in files. */
 export interface WrittenInstrument {
@@ -28,7 +29,8 @@ export async function writtenInstrument(id: string): Promise<WrittenInstrument> 
 /** A piece as MusicXML, for the file and for the page alike. */
 export async function scoreOf(title: string, piece: Piece, neck: Neck): Promise<Result<string>> {
   const instrument = await writtenInstrument(neck.instrument.id);
-  return musicXml(piece, neck, { title, ...instrument });
+  const named = { ...neck, instrument: { ...neck.instrument, name: instrumentName(neck.instrument) } };
+  return musicXml(piece, named, { title, ...instrument });
 }
 
 /** The clef of the score that {@link scoreOf} writes. */

@@ -2,15 +2,19 @@
  * Sentences of the other languages, as their music textbooks form them: intervals above the root with their
  * qualities (German: Ziegenrücker, ABC Musik; Spanish: Zamacois, Teoría de la música; both recalled).
  */
-import { parseRoot, spell, UNIVERSE } from '@stillroot/core';
+import { type Piece, parseRoot, spell, UNIVERSE } from '@stillroot/core';
 import { describe, expect, test } from 'vitest';
 import * as de from './de/degrees.ts';
-import { modeName as nameInGerman } from './de/names.ts';
+import * as deNecks from './de/necks.ts';
+import * as dePlay from './de/play.ts';
+import * as deReasons from './de/reasons.ts';
 import * as deSentences from './de/sentences.ts';
 import { roundTitle as titleInGerman } from './de/titles.ts';
 import * as es from './es/degrees.ts';
-import { modeName as nameInSpanish } from './es/names.ts';
+import * as esNecks from './es/necks.ts';
 import { joined as joinedInSpanish } from './es/numbers.ts';
+import * as esPlay from './es/play.ts';
+import * as esReasons from './es/reasons.ts';
 import * as esSentences from './es/sentences.ts';
 
 function modeOf(steps: string) {
@@ -79,22 +83,48 @@ test('sentences', () => {
   ];
   expect(deSentences.notesShared(shared)).toBe('sechs Töne gemeinsam mit X, alle sieben mit Y');
   expect(esSentences.notesShared(shared)).toBe('seis notas en común con X, las siete con Y');
+  expect(deSentences.notesShared([{ count: 1, name: 'X' }])).toBe('ein Ton gemeinsam mit X');
+  expect(esSentences.notesShared([{ count: 1, name: 'X' }])).toBe('una nota en común con X');
   expect(deSentences.modeAt(4)).toBe('vierter Modus');
   expect(esSentences.modeAt(3)).toBe('tercer modo');
   expect(deSentences.placeInFamily('Dorisch', 2, 'Dur')).toBe('Dorisch; der zweite Modus der Familie Dur.');
   const root = parseRoot('A');
-  if (root.ok) expect(titleInGerman('harmonic minor', root.value)).toBe('Die Runde „harmonisches Moll“ ab A');
+  if (root.ok) expect(titleInGerman('harmonic minor', root.value)).toBe('Die Runde „Harmonisch Moll“ auf A');
 });
 
-test('names', () => {
-  expect(['Dorian #4', 'harmonic minor', 'Locrian b4 bb7', 'altered dominant bb3'].map(nameInGerman)).toEqual(
-    ['Dorisch ♯4', 'harmonisches Moll', 'Lokrisch ♭4 𝄫7', 'alteriert dominant 𝄫3'],
+test('what is played, and what a staff cannot show', () => {
+  const piece = {
+    pattern: 'thirds',
+    noteValue: 'dotted-eighth',
+    timing: { tempoBpm: 80, meter: { beats: 4, unit: 4 }, ticksPerBar: 1920 },
+    countInTicks: 1920,
+  } as Piece;
+  expect(dePlay.timingWords(piece)).toBe(
+    'in Terzen, punktierte Achtel, 80 Schläge pro Minute im 4/4-Takt, nach 1 Takt Einzählen',
   );
-  expect(['Aeolian', 'Phrygian dominant', 'Locrian nat6'].map(nameInSpanish)).toEqual([
-    'eólico',
-    'frigio dominante',
-    'locrio ♮6',
+  expect(esPlay.timingWords(piece)).toBe(
+    'por terceras, corcheas con puntillo, 80 pulsos por minuto en 4/4, tras 1 compás previo',
+  );
+  const remarks = [
+    { kind: 'capo', fret: 6.5, strings: [2] },
+    { kind: 'courses', courses: 'F#2/F#3 A3/A3' },
+  ] as const;
+  expect(remarks.map(deNecks.remarkWords)).toEqual([
+    'Kapodaster am Bund 6½, nur auf Saite 2',
+    'Chöre F♯2/F♯3 A3/A3: Notiert ist jeweils die erste Saite',
   ]);
+  expect(remarks.map(esNecks.remarkWords)).toEqual([
+    'Cejilla en el traste 6½, solo en la cuerda 2',
+    'Órdenes F♯2/F♯3 A3/A3: se escribe la primera cuerda de cada uno',
+  ]);
+});
+
+test('counts of one', () => {
+  const one = { kind: 'modes-left-out', playable: 1 } as const;
+  expect(deReasons.reasonWords(one)).toMatch(/^nur einer der sieben ist spielbar/);
+  expect(esReasons.reasonWords(one)).toMatch(/^solo se puede tocar uno de los siete/);
+  expect(deReasons.reasonWords({ ...one, playable: 3 })).toMatch(/^nur 3 der sieben sind spielbar/);
+  expect(esReasons.reasonWords({ ...one, playable: 3 })).toMatch(/^solo se pueden tocar 3 de los siete/);
 });
 
 test('in Spanish, and before i is e', () => {

@@ -5,6 +5,7 @@ import { formatDegree } from '@stillroot/core';
 import type * as English from '../en/necks.ts';
 import { fretWords } from '../measures.ts';
 import { signs } from '../signs.ts';
+import { onStrings } from './choices.ts';
 
 /** `Bünde 4 bis 8`, or `Leere Saiten bis Bund 4`. */
 export const areaWords: typeof English.areaWords = ({ from, to }) =>
@@ -38,4 +39,11 @@ export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, 
     return `${sign} ${signs(note)}: ${where}`;
   });
   return `${neck.strings.length} Saiten, von der am höchsten klingenden Seite gezählt. ${notes.join('; ')}.`;
+};
+
+/** What staff and tablature cannot show, without a full stop. */
+export const remarkWords: typeof English.remarkWords = (remark) => {
+  if (remark.kind === 'courses') return `Chöre ${signs(remark.courses)}: Notiert ist jeweils die erste Saite`;
+  const over = remark.strings ? `, nur ${onStrings(remark.strings)}` : '';
+  return `Kapodaster am Bund ${fretWords(remark.fret)}${over}`;
 };

@@ -3,6 +3,7 @@
  */
 import type * as English from '../en/play.ts';
 import type { SameShape } from '../languages.ts';
+import { counted } from './numbers.ts';
 
 export const PLAY: SameShape<typeof English.PLAY> = {
   title: 'Mitspielen',
@@ -22,7 +23,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   countingIn: 'Einzählen',
   failed: 'Das Mitspielen konnte nicht geladen werden. Versuche es später noch einmal.',
   noSound: 'Dieser Browser gibt Seiten keinen Ton. Noten, Tabulatur und Dateien funktionieren trotzdem.',
-  controls: 'Abspielgerät',
+  controls: 'Wiedergabe',
 
   time: 'Tempo und Takt',
   line: 'Was gespielt wird',
@@ -35,13 +36,13 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   meter: 'Taktart',
   countIn: 'Takte zum Einzählen',
   pattern: 'Muster',
-  seed: 'Welcher Gang',
+  seed: 'Zufallsfolge Nr.',
   repeats: 'Wiederholungen je Modus',
   rest: 'Schläge Pause zwischen Modi',
   loop: 'Wiederholt wird',
   step: 'Steigt um',
   top: 'Bis',
-  every: 'Nach Durchgängen',
+  every: 'Nach so vielen Durchgängen',
   backing: 'Unter den Tönen',
   metronome: 'Metronom',
   metronomeOn: 'durchgehend',
@@ -79,7 +80,7 @@ export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {
   fourths: 'in Quarten',
   'groups-of-three': 'in Dreiergruppen',
   'groups-of-four': 'in Vierergruppen',
-  'random-walk': 'zufällig',
+  'random-walk': 'zufällig, Schritt für Schritt',
   'degree-and-root': 'jede Stufe, vom Grundton beantwortet',
 };
 
@@ -122,4 +123,11 @@ export const VOICE_NAMES: SameShape<typeof English.VOICE_NAMES> = {
   drone: 'Bordun',
   chords: 'Akkorde',
   clicks: 'Klicks',
+};
+
+export const timingWords: typeof English.timingWords = ({ pattern, noteValue, timing, countInTicks }) => {
+  const { tempoBpm, meter, ticksPerBar } = timing;
+  const bars = countInTicks / ticksPerBar;
+  const countIn = bars === 0 ? '' : `, nach ${counted(bars, 'Takt', 'Takten')} Einzählen`;
+  return `${PATTERN_NAMES[pattern]}, ${VALUE_NAMES[noteValue]}, ${tempoBpm} Schläge pro Minute im ${meter.beats}/${meter.unit}-Takt${countIn}`;
 };

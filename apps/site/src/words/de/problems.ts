@@ -36,7 +36,7 @@ function expectationWords(expected: Expectation): string {
     case 'one-notation':
       return 'eine Oktavnummer wie bei den anderen Saiten hier, etwa E2: eine Schreibweise für alle Saiten';
     case 'semitones':
-      return `eine ganze Zahl von Halbtönen von ${expected.from} bis ${expected.to}, damit ${expected.tuning} innerhalb der MIDI-Noten 0 bis ${expected.highestMidi} bleibt`;
+      return `eine ganze Zahl von Halbtönen von ${expected.from} bis ${expected.to}, damit die Stimmung innerhalb der MIDI-Noten 0 bis ${expected.highestMidi} bleibt`;
     case 'sounding-to':
       return `leere Saiten, deren letzter Bund nicht höher klingt als ${expected.highest}`;
     case 'one-length':

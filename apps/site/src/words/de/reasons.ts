@@ -40,7 +40,7 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
     case 'no-shared-area':
       return 'keine Lage dieses Griffbretts enthält alle sieben Modi ab diesem Grundton';
     case 'modes-left-out':
-      return `nur ${reason.playable} der sieben sind spielbar: Die anderen brauchen Töne, die dieses Griffbrett nicht hat`;
+      return `nur ${reason.playable === 1 ? 'einer der sieben ist' : `${reason.playable} der sieben sind`} spielbar: Die anderen brauchen Töne, die dieses Griffbrett nicht hat`;
   }
 };
 

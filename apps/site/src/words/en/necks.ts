@@ -2,7 +2,7 @@
  * Necks and fingerings in words. British English.
  */
 import type { Fingering, FretRange, Scale } from '@stillroot/core';
-import type { NeckDrawing } from '@stillroot/notation';
+import { type NeckDrawing, remarkInWords, type TabRemark } from '@stillroot/notation';
 import { fretWords } from '../measures.ts';
 
 /** `Frets 4 to 8`, or `Open strings to fret 4`. */
@@ -25,4 +25,9 @@ export function fromFret(fret: number): string {
 /** A drawing in words, for those who do not see it: as the notation package writes it. */
 export function neckInWords(drawing: NeckDrawing, _scale: Scale, _fingering?: Fingering): string {
   return drawing.description;
+}
+
+/** What staff and tablature cannot show, without a full stop. */
+export function remarkWords(remark: TabRemark): string {
+  return remarkInWords(remark);
 }

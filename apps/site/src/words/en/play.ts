@@ -1,7 +1,8 @@
 /**
  * The texts of the play-along, in one place, so that other languages can follow. British English.
  */
-import type { NoteValue, Pattern } from '@stillroot/core';
+import type { NoteValue, Pattern, Piece } from '@stillroot/core';
+import { timingText } from '@stillroot/notation';
 import type { Voice } from '../../sound/mix.ts';
 
 export const PLAY = {
@@ -123,3 +124,8 @@ export const VOICE_NAMES: Readonly<Record<Voice, string>> = {
   chords: 'Chords',
   clicks: 'Clicks',
 };
+
+/** What is played, how fast, in what time. */
+export function timingWords(piece: Piece): string {
+  return timingText(piece);
+}

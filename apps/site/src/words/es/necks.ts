@@ -5,6 +5,7 @@ import { formatDegree } from '@stillroot/core';
 import type * as English from '../en/necks.ts';
 import { fretWords } from '../measures.ts';
 import { signs } from '../signs.ts';
+import { onStrings } from './choices.ts';
 
 /** `Trastes 4 a 8`, or `Cuerdas al aire hasta el traste 4`. */
 export const areaWords: typeof English.areaWords = ({ from, to }) =>
@@ -40,4 +41,12 @@ export const neckInWords: typeof English.neckInWords = ({ neck, marks }, scale, 
     return `${sign} ${signs(note)}: ${where}`;
   });
   return `${neck.strings.length} cuerdas, contadas desde el lado más agudo. ${notes.join('; ')}.`;
+};
+
+/** What staff and tablature cannot show, without a full stop. */
+export const remarkWords: typeof English.remarkWords = (remark) => {
+  if (remark.kind === 'courses')
+    return `Órdenes ${signs(remark.courses)}: se escribe la primera cuerda de cada uno`;
+  const over = remark.strings ? `, solo ${onStrings(remark.strings)}` : '';
+  return `Cejilla en el traste ${fretWords(remark.fret)}${over}`;
 };

@@ -3,6 +3,7 @@
  */
 import type * as English from '../en/play.ts';
 import type { SameShape } from '../languages.ts';
+import { counted } from './numbers.ts';
 
 export const PLAY: SameShape<typeof English.PLAY> = {
   title: 'Tocar con acompañamiento',
@@ -36,13 +37,13 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   meter: 'Compás',
   countIn: 'Compases previos',
   pattern: 'Patrón',
-  seed: 'Qué paseo',
+  seed: 'Paseo al azar n.º',
   repeats: 'Veces cada modo',
   rest: 'Pulsos de silencio entre modos',
   loop: 'Se repite',
-  step: 'Sube de',
+  step: 'Sube en',
   top: 'Hasta',
-  every: 'Después de vueltas',
+  every: 'Tras este número de vueltas',
   backing: 'Acompañamiento',
   metronome: 'Metrónomo',
   metronomeOn: 'todo el tiempo',
@@ -80,7 +81,7 @@ export const PATTERN_NAMES: SameShape<typeof English.PATTERN_NAMES> = {
   fourths: 'por cuartas',
   'groups-of-three': 'en grupos de tres',
   'groups-of-four': 'en grupos de cuatro',
-  'random-walk': 'al azar',
+  'random-walk': 'un paseo al azar',
   'degree-and-root': 'cada grado, con la tónica por respuesta',
 };
 
@@ -123,4 +124,11 @@ export const VOICE_NAMES: SameShape<typeof English.VOICE_NAMES> = {
   drone: 'Bordón',
   chords: 'Acordes',
   clicks: 'Clics',
+};
+
+export const timingWords: typeof English.timingWords = ({ pattern, noteValue, timing, countInTicks }) => {
+  const { tempoBpm, meter, ticksPerBar } = timing;
+  const bars = countInTicks / ticksPerBar;
+  const countIn = bars === 0 ? '' : `, tras ${counted(bars, 'compás previo', 'compases previos')}`;
+  return `${PATTERN_NAMES[pattern]}, ${VALUE_NAMES[noteValue]}, ${tempoBpm} pulsos por minuto en ${meter.beats}/${meter.unit}${countIn}`;
 };

@@ -36,7 +36,7 @@ function expectationWords(expected: Expectation): string {
     case 'one-notation':
       return 'un número de octava como en las otras cuerdas, por ejemplo E2: una sola notación para todas';
     case 'semitones':
-      return `un número entero de semitonos de ${expected.from} a ${expected.to}, para que ${expected.tuning} quede entre las notas MIDI 0 y ${expected.highestMidi}`;
+      return `un número entero de semitonos de ${expected.from} a ${expected.to}, para que la afinación quede entre las notas MIDI 0 y ${expected.highestMidi}`;
     case 'sounding-to':
       return `cuerdas al aire cuyo último traste no suene más agudo que ${expected.highest}`;
     case 'one-length':

@@ -40,7 +40,7 @@ export const reasonWords: typeof English.reasonWords = (reason) => {
     case 'no-shared-area':
       return 'ninguna zona de este mástil contiene los siete modos desde esta tónica';
     case 'modes-left-out':
-      return `solo se pueden tocar ${reason.playable} de los siete: los demás piden notas que este mástil no tiene`;
+      return `${reason.playable === 1 ? 'solo se puede tocar uno' : `solo se pueden tocar ${reason.playable}`} de los siete: los demás piden notas que este mástil no tiene`;
   }
 };
 
