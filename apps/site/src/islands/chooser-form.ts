@@ -90,7 +90,7 @@ export function writeForm(
   const isTyped = choices.tuning !== '' && !instrument.tunings.some(({ id }) => id === choices.tuning);
   const tuningId = choices.tuning === '' ? instrument.tunings[0].id : choices.tuning;
   const tunings = fieldOf(form, 'tunings');
-  if (tunings) tunings.innerHTML = optionsHtml(tuningChoices(instrument.tunings), isTyped ? TYPED : tuningId);
+  if (tunings) tunings.innerHTML = optionsHtml(tuningChoices(instrument), isTyped ? TYPED : tuningId);
   showTyped(form, isTyped);
   for (const key of CHOICE_KEYS) {
     const field = fieldOf(form, key);

@@ -123,7 +123,7 @@ export abstract class Island extends HTMLElement {
     const usual = instruments.find(({ id }) => id === this.usualInstrument);
     return {
       ...(this.hasOwnInstrument ? {} : { instruments: instrumentChoices(plain.instruments) }),
-      tunings: tuningChoices(usual?.tunings ?? []),
+      tunings: usual ? tuningChoices(usual) : [],
       hasFingering: this.dataset['fingering'] !== undefined,
     };
   }

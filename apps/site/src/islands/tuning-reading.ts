@@ -12,7 +12,7 @@ import { escapeXml } from '@stillroot/notation';
 import { signedPitch } from '../markup/playing.ts';
 import { READING, readingWords } from '../words/choices.ts';
 import { instrumentName } from '../words/names.ts';
-import { signs } from '../words/signs.ts';
+import { tuningName } from '../words/tunings.ts';
 import type { ChosenNeck } from './neck-from.ts';
 
 /** The reading in HTML: the open strings, what they are known as, and what else the text could mean. */
@@ -32,10 +32,10 @@ export function readingHtml({ reading, instrument }: ChosenNeck, instruments: re
 /** The name of a tuning on its instrument, or else on the first other that has it. */
 function knownAs(tuning: Tuning, own: Instrument, instruments: readonly Instrument[]): string {
   const here = ownTuning(own, tuning);
-  if (here) return signs(here.name);
+  if (here) return tuningName(own, here);
   for (const instrument of instruments) {
     const there = ownTuning(instrument, tuning);
-    if (there) return `${signs(there.name)} (${instrumentName(instrument)})`;
+    if (there) return `${tuningName(instrument, there)} (${instrumentName(instrument)})`;
   }
   return '';
 }

@@ -3,7 +3,7 @@
  * `data-js` need one and stay hidden until it runs.
  */
 import type { InstrumentKind } from '@stillroot/catalog/plain';
-import { EVERYDAY_ROOTS, MOST_FRETS, type Root, STYLES } from '@stillroot/core';
+import { EVERYDAY_ROOTS, type Instrument, MOST_FRETS, type Root, STYLES, type Tuning } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { pagePath } from '../facts/paths.ts';
 import { CHOICES, kindName } from '../words/choices.ts';
@@ -11,6 +11,7 @@ import { CHOOSER, STYLE_NAMES } from '../words/interface.ts';
 import { instrumentName, modeName } from '../words/names.ts';
 import { capitalised } from '../words/numbers.ts';
 import { signs } from '../words/signs.ts';
+import { tuningName } from '../words/tunings.ts';
 import { type Choice, field, listed, named, number, scripted, select, typed } from './fields.ts';
 
 export { type Choice, optionsHtml } from './fields.ts';
@@ -105,12 +106,12 @@ export function instrumentChoices(
   }));
 }
 
-/** A list of tunings with the way to type one. */
+/** A list of an instrument's tunings with the way to type one. */
 export function tuningChoices(
-  tunings: readonly { readonly id: string; readonly name: string }[],
+  instrument: Pick<Instrument, 'id'> & { readonly tunings: readonly Pick<Tuning, 'id' | 'name'>[] },
 ): readonly Choice[] {
   return [
-    ...tunings.map(({ id, name }) => ({ value: id, text: signs(name) })),
+    ...instrument.tunings.map((tuning) => ({ value: tuning.id, text: tuningName(instrument, tuning) })),
     { value: TYPED, text: CHOOSER.typedTuning },
   ];
 }

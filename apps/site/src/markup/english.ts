@@ -1,13 +1,8 @@
 /**
- * Texts and pages that are there in English only, marked as such in the other editions.
+ * Pages that are there in English only, marked as such in the other editions.
  */
 import { isEnglishOnly } from '../facts/editions.ts';
 import { LANGUAGE } from '../words/language.ts';
-
-/** English text in a page that may be of another language. */
-export function inEnglish(html: string): string {
-  return LANGUAGE === 'en' ? html : `<span lang="en">${html}</span>`;
-}
 
 /** What to say of the language of a linked page, where it is not the page's own. */
 export function languageOf(path: string): 'en' | undefined {

@@ -12,13 +12,14 @@ import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
 import { cautionWords, reasonWords } from '../words/reasons.ts';
 import { signs } from '../words/signs.ts';
+import { tuningName } from '../words/tunings.ts';
 
 /** The neck that is drawn: `Six-string guitar, Drop D (D2 A2 D3 G3 B3 E4), capo at fret 2`. */
 export function neckWords(neck: Neck): string {
   const { instrument, tuning, capoFret, capoStrings } = neck;
   const strings = openStringNames(tuning).map(signedPitch).join(' ');
   const isNamed = instrument.tunings.some(({ id }) => id === tuning.id);
-  const named = isNamed ? `${tuning.name} (${strings})` : strings;
+  const named = isNamed ? `${tuningName(instrument, tuning)} (${strings})` : strings;
   const isPartial = capoStrings.length > 0 && capoStrings.length < neck.strings.length;
   const on = isPartial ? ` ${onStrings(capoStrings)}` : '';
   const capo = capoFret > 0 ? `, ${CHOOSER.capoShort} ${fretWords(capoFret)}${on}` : '';

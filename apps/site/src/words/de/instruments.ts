@@ -6,19 +6,21 @@ import type { SameShape } from '../languages.ts';
 import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
+  aliases: 'Andere Namen, meist englisch:',
   find: 'Ein Instrument finden',
-  findHint: 'Nach Name, Zahl der Saiten oder Stimmung: Mandoline, five strings low B, DADGAD.',
+  findHint:
+    'Nach Name, Zahl der Saiten oder Stimmung: Mandoline, fünf Saiten tiefes B, DADGAD. B ist das deutsche H.',
   notFound: 'Kein Instrument passt zu allen diesen Wörtern. Lass eines weg oder sieh die ganze Liste durch.',
   failed: 'Die Liste konnte nicht geladen werden; unten steht sie ganz.',
   notServed: 'Instrumente, die es hier nicht gibt',
-  notServedLead: 'Nach diesen wird gefragt, sie fehlen hier aber, und warum.',
+  notServedLead: 'Nach diesen wird oft gefragt. Warum sie hier fehlen:',
   strings: 'Saiten',
   builtWith: 'gebaut mit',
   writing: 'Notiert im',
   fromMemory: 'Aus dem Gedächtnis, nicht an einer Quelle geprüft:',
   inTuning: 'Runde',
   tuningFromMemory: 'aus dem Gedächtnis',
-  roundsLead: 'Vom Grundton seiner tiefsten leeren Saite; eine Stimmung, die du oben wählst, geht mit.',
+  roundsLead: 'Auf dem Ton seiner tiefsten leeren Saite; eine Stimmung, die du oben wählst, geht mit.',
   picture: 'Bild',
 };
 
@@ -42,7 +44,7 @@ export const writingWords: typeof English.writingWords = ({ sign, octaveChange }
   const sounds =
     soundingMinusWritten === 0
       ? 'klingt wie notiert'
-      : `klingt ${far} ${soundingMinusWritten < 0 ? 'tiefer' : 'höher'} als im Schlüssel ohne 8 notiert`;
+      : `klingt ${far} ${soundingMinusWritten < 0 ? 'tiefer' : 'höher'} als im Schlüssel ohne 8 geschrieben`;
   return `${CLEFS[sign]}${eight}; ${sounds}`;
 };
 

@@ -23,7 +23,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   waysTitle: 'Was sich eingeben lässt',
   wayHead: 'Eingabe',
   meansHead: 'findet',
-  wayName: 'einen Namen, auch mit Fehlern oder nur begonnen',
+  wayName: 'einen Namen, auch mit Tippfehlern oder nur den Anfang',
   wayAlias: 'einen anderen Namen',
   wayPlace: 'den Platz eines Modus in seiner Familie',
   wayRoot: 'einen Namen auf einem Grundton',
@@ -47,11 +47,21 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   nothingLead: 'Vielleicht hilft eine andere Schreibweise oder eine der Möglichkeiten unten.',
   firstOf: 'die ersten',
   of: 'von',
-  alsoCalled: 'auch genannt',
+  alsoCalled: 'auch genannt:',
   familyOf: 'eine Familie von sieben Modi',
   tuningOf: 'eine Stimmung für:',
   lacks: 'ohne',
   ofTheNotes: 'der Töne',
   failed:
     'Das Verzeichnis der Suche konnte nicht geladen werden. Die Listen unten enthalten alles; versuche es später noch einmal.',
+};
+
+export const EXAMPLES: SameShape<typeof English.EXAMPLES> = {
+  slips: 'phrygisch dominannt',
+  alias: 'natürliches Moll',
+  aliasMeans: 'Aeolian',
+  place: '4. Modus von Harmonisch Moll',
+  onRoot: 'Dorisch #4 auf F#',
+  instrument: 'fünfsaitiger Bass',
+  where: 'E Phrygisch auf Bass ab Bund 7',
 };

@@ -5,6 +5,7 @@ import type { Clef } from '@stillroot/catalog';
 import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS = {
+  aliases: 'Also called',
   find: 'Find an instrument',
   findHint: 'By name, number of strings or tuning: five strings low B, mandolin, DADGAD.',
   notFound: 'No instrument fits all of these words. Leave one out, or look through the whole list.',

@@ -52,3 +52,14 @@ export const SEARCH = {
   ofTheNotes: 'of the notes',
   failed: 'The index of the search could not be fetched. The lists below hold everything; try again later.',
 } as const;
+
+/** What can be typed, as examples; notes, degrees and steps are typed alike in every language. */
+export const EXAMPLES = {
+  slips: 'phrigian dominent',
+  alias: 'acoustic',
+  aliasMeans: 'Lydian dominant',
+  place: '4th mode of harmonic minor',
+  onRoot: 'dorian #4 in F#',
+  instrument: 'five string bass',
+  where: 'E phrygian on bass from fret 7',
+} as const;

@@ -6,19 +6,20 @@ import type { SameShape } from '../languages.ts';
 import { counted, joined, numberWord, tenths } from './numbers.ts';
 
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
+  aliases: 'Otros nombres, casi todos en inglés:',
   find: 'Encontrar un instrumento',
-  findHint: 'Por nombre, número de cuerdas o afinación: mandolina, five strings low B, DADGAD.',
+  findHint: 'Por nombre, número de cuerdas o afinación: mandolina, cinco cuerdas B grave, DADGAD. B es si.',
   notFound: 'Ningún instrumento cumple todas estas palabras. Quita alguna, o mira la lista entera.',
   failed: 'No se pudo cargar la lista; abajo está entera.',
   notServed: 'Instrumentos que no están aquí',
-  notServedLead: 'Hay quien los pide; por qué no están aquí.',
+  notServedLead: 'Hay quien pregunta por ellos. Por qué faltan aquí:',
   strings: 'Cuerdas',
   builtWith: 'se construye con',
   writing: 'Se escribe en',
   fromMemory: 'De memoria, sin comprobar en una fuente:',
   inTuning: 'Ronda',
   tuningFromMemory: 'de memoria',
-  roundsLead: 'Desde la tónica de su cuerda al aire más grave; una afinación elegida arriba se conserva.',
+  roundsLead: 'Desde la nota de su cuerda al aire más grave; una afinación elegida arriba se conserva.',
   picture: 'Imagen',
 };
 

@@ -45,13 +45,23 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   instruments: 'Instrumentos y afinaciones',
   nothing: 'No se encontró nada.',
   nothingLead: 'Quizá ayude otra grafía, o una de las maneras de abajo.',
-  firstOf: 'los primeros',
+  firstOf: 'se muestran',
   of: 'de',
-  alsoCalled: 'también llamado',
+  alsoCalled: 'también se llama',
   familyOf: 'una familia de siete modos',
   tuningOf: 'una afinación de:',
   lacks: 'sin',
   ofTheNotes: 'de las notas',
   failed:
     'No se pudo cargar el índice de la búsqueda. Las listas de abajo lo contienen todo; inténtalo más tarde.',
+};
+
+export const EXAMPLES: SameShape<typeof English.EXAMPLES> = {
+  slips: 'frigio dominnante',
+  alias: 'menor natural',
+  aliasMeans: 'Aeolian',
+  place: '4.º modo de la menor armónica',
+  onRoot: 'dórico #4 en F#',
+  instrument: 'bajo de cinco cuerdas',
+  where: 'E frigio en bajo desde el traste 7',
 };
