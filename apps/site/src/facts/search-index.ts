@@ -4,8 +4,9 @@
 import { CATALOGUE, modePreference } from '@stillroot/catalog';
 import { openStringNames, type Tuning } from '@stillroot/core';
 import type { SearchFile } from '../search/search-file.ts';
-import { instrumentName, modeName } from '../words/names.ts';
+import { instrumentName, nameForms } from '../words/names.ts';
 import { signs } from '../words/signs.ts';
+import { tuningName } from '../words/tunings.ts';
 
 /** All names of modes, families, instruments and tunings. */
 export function searchFile(): SearchFile {
@@ -27,15 +28,21 @@ export function searchFile(): SearchFile {
     instruments: CATALOGUE.instruments.map(({ id, name, aliases, tunings }) => [
       id,
       [...new Set([name, ...aliases, instrumentName({ id, name })])],
-      tunings.map((tuning) => [tuning.id, tuning.name, lettersOf(tuning)]),
+      tunings.map((tuning) => [
+        tuning.id,
+        tuning.name,
+        lettersOf(tuning),
+        ...[`${tuningName({ id }, tuning)} ${instrumentName({ id, name })}`].filter(
+          (own) => own !== `${signs(tuning.name)} ${name}`,
+        ),
+      ]),
     ]),
   };
 }
 
-/** A mode's name in the language of this build, where that is another. */
+/** A mode's name as the language of this build writes it, where that is another. */
 function ownName(name: string): readonly string[] {
-  const own = modeName(name);
-  return own === signs(name) ? [] : [own];
+  return nameForms(name).filter((own) => own !== signs(name));
 }
 
 /** The open strings low to high without their octaves: `D A D G A D`. */

@@ -6,13 +6,14 @@ import { escapeXml } from '@stillroot/notation';
 import { familyPath, instrumentPath, modePath, roundPath, scalePath } from '../facts/paths.ts';
 import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
 import type { StoredFamily } from '../search/search-file.ts';
-import { instrumentName, modeName } from '../words/names.ts';
+import { instrumentName, modeName, nameForms } from '../words/names.ts';
 import { fromFret } from '../words/necks.ts';
 import { capitalised, counted } from '../words/numbers.ts';
 import { SEARCH } from '../words/search.ts';
 import { found as foundWords } from '../words/sentences.ts';
 import { signs } from '../words/signs.ts';
 import { roundTitle } from '../words/titles.ts';
+import { tuningName } from '../words/tunings.ts';
 import { hreflang } from './english.ts';
 import { pageRoot, scaleName } from './names.ts';
 
@@ -66,7 +67,7 @@ function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchInde
   const path = (scale ? scalePath(slug, pageRoot(scale.root)) : modePath(slug)) + queryOf(where);
   const title = scale ? scaleName(scale.root, name) : modeName(name);
   const other =
-    alias && signs(alias) !== modeName(name)
+    alias && !nameForms(name).includes(signs(alias))
       ? ` <span>${SEARCH.alsoCalled} ${escapeXml(signs(alias))}</span>`
       : '';
   const lacking = missing > 0 ? ` <span>${SEARCH.lacks} ${missing} ${SEARCH.ofTheNotes}</span>` : '';
@@ -76,7 +77,7 @@ function modeItem({ mode, scale, alias, missing }: ModeHit, { file }: SearchInde
 /** `Mandolin`, `Seven-string guitar, Drop A` */
 function instrumentWords({ instrument: [id, [name = '']], tuning }: InstrumentHit): string {
   const instrument = capitalised(instrumentName({ id, name }));
-  return tuning ? `${instrument}, ${signs(tuning[1])}` : instrument;
+  return tuning ? `${instrument}, ${tuningName({ id }, { id: tuning[0], name: tuning[1] })}` : instrument;
 }
 
 /** The instrument and the fret that something is wanted on. */
@@ -104,9 +105,9 @@ function familyItem([, slug, name]: StoredFamily, { asked: { root }, ...where }:
 
 function instrumentItem({ instrument: [id, [name = '']], tuning }: InstrumentHit): string {
   if (!tuning) return link(instrumentPath(id), capitalised(instrumentName({ id, name })));
-  const [tuningId, tuningName, strings] = tuning;
+  const [tuningId, tuned, strings] = tuning;
   const path = `${instrumentPath(id)}?tuning=${encodeURIComponent(tuningId)}`;
-  return `${link(path, signs(tuningName))} <span>${SEARCH.tuningOf} ${escapeXml(instrumentName({ id, name }))}</span><br><span class="degrees">${signs(strings)}</span>`;
+  return `${link(path, tuningName({ id }, { id: tuningId, name: tuned }))} <span>${SEARCH.tuningOf} ${escapeXml(instrumentName({ id, name }))}</span><br><span class="degrees">${signs(strings)}</span>`;
 }
 
 function link(path: string, text: string): string {

@@ -32,8 +32,12 @@ export type Asked = { readonly root: Root | undefined } & (
 /** Longer texts ask for nothing. */
 export const LONGEST_TEXT = 120;
 
-/** `dorian in F#`, `on F#`, `from F#`. */
-const LEADS_TO_ROOT: ReadonlySet<string> = new Set(['in', 'on', 'from']);
+/** `dorian in F#`, `on F#`, `from F#`, in every language. */
+const LEADS_TO_ROOT: ReadonlySet<string> = new Set([
+  ...['in', 'on', 'from'],
+  ...['auf', 'ab', 'von'],
+  ...['en', 'sobre', 'desde'],
+]);
 
 const STEP_LETTERS: ReadonlyMap<string, number> = new Map([
   ['t', 2],

@@ -7,6 +7,7 @@ import { toAscii } from '@stillroot/core';
 import { kindName } from '../words/choices.ts';
 import { instrumentName } from '../words/names.ts';
 import { numberWord } from '../words/numbers.ts';
+import { tuningName } from '../words/tunings.ts';
 import { slipsToBeginning } from './slips.ts';
 
 /** Words that say nothing by themselves. */
@@ -15,8 +16,11 @@ const SILENT = new Set(
     ' ',
   ),
 );
-/** Words before the outermost note of a tuning. */
-const OUTER = ['low', 'high'];
+/** Words beside the outermost note of a tuning: `low B`, `tiefes B`, `B grave`. */
+const OUTER: ReadonlyMap<string, 'low' | 'high'> = new Map([
+  ...['low', 'tief', 'tiefe', 'tiefes', 'tiefem', 'grave'].map((word) => [word, 'low'] as const),
+  ...['high', 'hoch', 'hohe', 'hohes', 'hohem', 'agudo', 'aguda'].map((word) => [word, 'high'] as const),
+]);
 const MOST_STRINGS = 14;
 const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
   Array.from({ length: MOST_STRINGS }, (_, at) => [plain(numberWord(at + 1)), at + 1]),
@@ -50,14 +54,15 @@ function fits(asked: readonly string[], { words, counts }: Sayings): boolean {
   });
 }
 
-/** The words of a text; `low B` is one word, and letters of open strings are put together. */
+/** The words of a text; `low B` is one word, in whichever order, and letters of open strings are put together. */
 function termsOf(text: string): readonly string[] {
   const words = wordsOf(text);
   return words.flatMap((word, at) => {
-    const before = words[at - 1] ?? '';
-    if (OUTER.includes(word) && isNote(words[at + 1])) return [];
-    if (OUTER.includes(before) && isNote(word)) return [`${before}-${word}`];
-    const isRun = isNote(word) && (isNote(before) || isNote(words[at + 1]));
+    const [before = '', after = ''] = [words[at - 1], words[at + 1]];
+    if (OUTER.has(word) && (isNote(before) || isNote(after))) return [];
+    const outer = OUTER.get(before) ?? OUTER.get(after);
+    if (outer && isNote(word)) return [`${outer}-${word}`];
+    const isRun = isNote(word) && (isNote(before) || isNote(after));
     if (isRun) return isNote(before) ? [] : [lettersFrom(words, at)];
     return SILENT.has(word) ? [] : [word];
   });
@@ -76,7 +81,7 @@ function sayingsOf(instrument: PlainInstrument): Sayings {
     courses.map((course) => plain(course.replace(/\/.*$/, '').replace(/-?\d+$/, '')));
   const words = new Set([
     ...[id, name, instrumentName(instrument), kindName(kind), ...aliases].flatMap(wordsOf),
-    ...tunings.flatMap((tuning) => [...wordsOf(tuning.name), ...wordsOf(tuning.id)]),
+    ...tunings.flatMap((tuning) => [tuning.name, tuningName(instrument, tuning), tuning.id].flatMap(wordsOf)),
     ...tunings.flatMap(({ courses }) => {
       const notes = notesOf(courses);
       return [notes.join(''), `low-${notes[0]}`, `high-${notes.at(-1)}`];

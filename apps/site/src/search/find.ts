@@ -78,9 +78,10 @@ export function readyIndex(file: SearchFile): SearchIndex {
       const [name = ''] = names;
       return [
         named<InstrumentHit>({ instrument, tuning: undefined }, names, 1),
-        ...tunings.map((tuning) =>
-          named<InstrumentHit>({ instrument, tuning }, [`${tuning[1]} ${name}`, tuning[2]]),
-        ),
+        ...tunings.map((tuning) => {
+          const [, own, openStrings, ...others] = tuning;
+          return named<InstrumentHit>({ instrument, tuning }, [`${own} ${name}`, openStrings, ...others]);
+        }),
       ];
     }),
   };

@@ -23,5 +23,5 @@ export type StoredInstrument = readonly [
   tunings: readonly StoredTuning[],
 ];
 
-/** A tuning: its id, its name, and its open strings low to high. */
-export type StoredTuning = readonly [id: string, name: string, openStrings: string];
+/** A tuning: its id, its name, its open strings low to high, then what else it is called with its instrument. */
+export type StoredTuning = readonly [id: string, name: string, openStrings: string, ...others: string[]];
