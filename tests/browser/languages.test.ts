@@ -21,7 +21,7 @@ const REFUSED = {
 } as const;
 
 describe.each([
-  ['de', 'Runden', 'Die Runde „harmonisches Moll“ ab A', /steigt um einen Halbton/, 'Saite 1'],
+  ['de', 'Runden', 'Die Runde „Harmonisch Moll“ auf A', /steigt um einen Halbton/, 'Saite 1'],
   ['es', 'Rondas', 'La ronda «menor armónica» desde A', /sube un semitono/, 'Cuerda 1'],
 ] as const)('%s', (code, rounds, title, move, string) => {
   test('what cannot be played and what cannot be chosen is said in its language', async () => {
@@ -74,6 +74,7 @@ describe.each([
 test.each([
   ['/de/compare/?a=phrygian&b=dorian', 'Dur', 'Ionisch und Dorisch'],
   ['/de/compare/?a=phrygian&b=dorian', 'natürliches Moll', 'Äolisch und Dorisch'],
+  ['/de/compare/?a=phrygian&b=dorian', 'harmonisches Moll', 'Harmonisch Moll und Dorisch'],
   ['/es/compare/?a=phrygian&b=dorian', 'mayor', 'jónico y dórico'],
   ['/es/compare/?a=phrygian&b=dorian', 'menor natural', 'eólico y dórico'],
 ])('%s reads %s as the everyday scale', async (path, typed, title) => {
@@ -82,6 +83,87 @@ test.each([
   await page.keyboard.press('Tab');
   await expect.poll(() => page.locator('h1').textContent()).toContain(title);
   await page.context().close();
+});
+
+describe.each([
+  ['de', 'auf Englisch'],
+  ['es', 'en inglés'],
+] as const)('%s', (code, inEnglish) => {
+  test('every example of the search finds what is said beside it', async () => {
+    const page = await stage.open(`/${code}/search/`);
+    const examples = await page.locator('search-island tbody tr').evaluateAll((rows) =>
+      rows.map((row) => {
+        const [typed, found] = row.querySelectorAll('a');
+        return [typed?.textContent.trim() ?? '', found?.textContent.trim().replace(/ …$/, '') ?? ''] as const;
+      }),
+    );
+    expect(examples.length).toBeGreaterThan(9);
+    const found: (readonly [string, string | null])[] = [];
+    for (const [typed] of examples) {
+      await page.goto(`${page.url().replace(/[?#].*$/, '')}?q=${encodeURIComponent(typed)}`);
+      const first = page.locator('search-island .results a').first();
+      await first.waitFor();
+      found.push([typed, await first.textContent()]);
+    }
+    expect(found).toEqual(examples);
+    await page.context().close();
+  });
+
+  test.each(['/', '/modes/altered/', '/instruments/bass-4/', '/compare/', '/search/?q=C%20E%20G%20Bb'])(
+    'links to pages that are in English only say so at %s',
+    async (path) => {
+      const page = await stage.open(`/${code}${path}`);
+      const links = page.locator('main a[hreflang="en"]:visible');
+      await links.first().waitFor();
+      const marks = await links.evaluateAll((all) =>
+        all.map((one) => getComputedStyle(one, '::after').content),
+      );
+      expect(new Set(marks)).toEqual(new Set([`"EN" / "(${inEnglish})"`]));
+      const unmarked = await page
+        .locator('main a')
+        .evaluateAll((all) =>
+          (all as HTMLAnchorElement[]).filter(
+            ({ pathname, hreflang }) =>
+              /^\/(?:modes|rounds)\/[^/]+\/[^/]+\/$/.test(pathname) && hreflang !== 'en',
+          ),
+        );
+      expect(unmarked).toHaveLength(0);
+      expect(await page.locator('main').ariaSnapshot()).toContain(`(${inEnglish})`);
+      await page.context().close();
+    },
+  );
+
+  test('a reader of an English round comes to the same round', async () => {
+    const page = await stage.open('/rounds/melodic-minor/e/?instrument=bass-4');
+    await expect.poll(() => page.locator('.where').first().textContent()).toContain('E1 A1 D2 G2');
+    await page.locator(`.languages a[hreflang=${code}]`).click();
+    await page.waitForURL(`**/${code}/**`);
+    const title = page.locator('.picture h2');
+    await expect
+      .poll(() => title.textContent())
+      .toMatch(code === 'de' ? /Melodisch Moll“ auf E/ : /melódica» desde E/);
+    await expect.poll(() => page.locator('.where').first().textContent()).toContain('E1 A1 D2 G2');
+    await page.locator('.languages a[hreflang=en]').click();
+    await page.waitForURL((url) => url.pathname === '/');
+    await expect.poll(() => title.textContent()).toBe('The round of melodic minor from E');
+    await page.context().close();
+  });
+
+  test.each([
+    ['/compare/?a=lydian&b=altered&root=e', 'h1'],
+    ['/routes/?from=lydian&to=altered&root=e', '.a-route h1, main h2'],
+    ['/search/?q=E%20lydian', '.results a'],
+  ])('and what was chosen at %s goes along', async (path, where) => {
+    const page = await stage.open(path);
+    await page.locator(where).first().waitFor();
+    await page.locator(`.languages a[hreflang=${code}]`).click();
+    await page.waitForURL(`**/${code}/**`);
+    const asked = new URL(path, page.url()).searchParams;
+    const here = new URL(page.url()).searchParams;
+    for (const [key, value] of asked) expect(here.get(key)).toBe(value);
+    await expect.poll(() => page.locator('main').textContent()).toMatch(/E (?:Lydisch|lidio)/);
+    await page.context().close();
+  });
 });
 
 test('a mode is found by its German name', async () => {

@@ -26,7 +26,7 @@ test.each(['/modes/dorian/a/', '/rounds/major/c/', '/problems/bad-input/'])(
   },
 );
 
-test('from a scale one goes to its mode, from a round to its family', () => {
+test('from a scale one goes to its mode, from a round to the front page with the same round', () => {
   expect(paths(nearestEditions('/modes/dorian/a/'))).toEqual([
     '/modes/dorian/a/',
     '/de/modes/dorian/',
@@ -34,7 +34,7 @@ test('from a scale one goes to its mode, from a round to its family', () => {
   ]);
   expect(paths(nearestEditions('/rounds/major/c/'))).toEqual([
     '/rounds/major/c/',
-    '/de/families/major/',
-    '/es/families/major/',
+    '/de/?family=major&root=c',
+    '/es/?family=major&root=c',
   ]);
 });

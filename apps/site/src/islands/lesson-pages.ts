@@ -10,7 +10,8 @@ import { CHOOSER, NAVIGATION, ORDER_NAMES, STYLE_NAMES } from '../words/interfac
 import { instrumentName, modeName, scaleOn } from '../words/names.ts';
 import { styleFrom } from '../words/necks.ts';
 import { capitalised } from '../words/numbers.ts';
-import { comparisonTitle, roundTitle } from '../words/titles.ts';
+import { pairName } from '../words/sentences.ts';
+import { comparisonTitle, roundTitle, routeTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';
 import { choosesAnything } from './choice-keys.ts';
 import { readChoices } from './choices.ts';
@@ -99,6 +100,9 @@ function titleOf(address: URL, { plain, instruments }: Known): string | undefine
     const root = rootOf(searchParams.get('root') ?? HOME_ROUND.root);
     if (names.length > 1 && root) return comparisonTitle(names, root);
   }
+  const [from, to] = endsOf(room, first).map((slug) => plain.modes.find((mode) => mode.slug === slug)?.name);
+  if (from !== undefined && to !== undefined)
+    return room === 'routes' ? routeTitle(from, to) : pairName(modeName(from), modeName(to));
   if (first === undefined) return Object.entries(NAVIGATION).find(([name]) => name === room)?.[1];
   const root = rootOf(second);
   if (second !== undefined && !root) return undefined;
@@ -118,6 +122,11 @@ function titleOf(address: URL, { plain, instruments }: Known): string | undefine
     default:
       return capitalised(first.replaceAll('-', ' '));
   }
+}
+
+/** The slugs of the two modes of a comparison or a route with a page of its own. */
+function endsOf(room: string, pair = ''): readonly string[] {
+  return room === 'compare' ? pair.split('-and-') : room === 'routes' ? pair.split('-to-') : [];
 }
 
 function choicesOf(address: URL, { instruments }: Known): string {

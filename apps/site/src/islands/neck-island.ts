@@ -3,6 +3,7 @@
  */
 import { fingeringsOf, spell } from '@stillroot/core';
 import { scalePath } from '../facts/paths.ts';
+import { hreflang } from '../markup/english.ts';
 import { pageRoot, scaleName } from '../markup/names.ts';
 import { scaleNecksHtml } from '../markup/scale-necks.ts';
 import { EMBED } from '../words/lesson.ts';
@@ -25,7 +26,7 @@ export class NeckIsland extends Island {
     const entry = nameOf(what.mode);
     const name = scaleName(what.root, entry.name);
     const path = scalePath(entry.slug, pageRoot(what.root));
-    const heading = this.isEmbedded ? `<h1><a href="${path}">${name}</a></h1>` : '';
+    const heading = this.isEmbedded ? `<h1><a href="${path}"${hreflang(path)}>${name}</a></h1>` : '';
     const necks = scaleNecksHtml({
       neck,
       scale,

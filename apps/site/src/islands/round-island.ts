@@ -5,6 +5,7 @@
 import { type Mode, parseRoot, type Root, roundOf, UNIVERSE } from '@stillroot/core';
 import { roundPath } from '../facts/paths.ts';
 import { type ChooserView, familyChoices } from '../markup/chooser.ts';
+import { hreflang } from '../markup/english.ts';
 import { pageRoot } from '../markup/names.ts';
 import { roundHtml } from '../markup/round.ts';
 import { EMBED } from '../words/lesson.ts';
@@ -50,7 +51,8 @@ export class RoundIsland extends Island {
     };
     const isOfPage = !this.isHome && !this.isEmbedded;
     if (isOfPage) return roundHtml({ ...view, headingLevel: 2 });
-    const title = `<a href="${roundPath(family.slug, root)}">${roundTitle(family.name, root)}</a>`;
+    const path = roundPath(family.slug, root);
+    const title = `<a href="${path}"${hreflang(path)}>${roundTitle(family.name, root)}</a>`;
     if (this.isEmbedded) return `<h1>${title}</h1>${roundHtml({ ...view, headingLevel: 2 })}`;
     this.say('family', family.slug);
     this.say('root', root.slug);

@@ -4,6 +4,7 @@
 import { escapeXml } from '@stillroot/notation';
 import { pagePath } from '../facts/paths.ts';
 import { LESSON, pageOf } from '../words/lesson.ts';
+import { hreflang } from './english.ts';
 
 /** A lesson that is gone through, and where. */
 export interface WalkView {
@@ -22,7 +23,7 @@ export function walkHtml({ title, pages, lesson, at }: WalkView): string {
     const path = pages[page];
     return path === undefined
       ? ''
-      : `<li><a href="${escapeXml(path)}" data-page="${page}" data-exact>${text}</a></li>`;
+      : `<li><a href="${escapeXml(path)}"${hreflang(path)} data-page="${page}" data-exact>${text}</a></li>`;
   };
   return (
     `<nav class="walk screen" aria-label="${LESSON.walk}"><div><a href="${pagePath('/lesson/')}#${escapeXml(lesson)}">${name}</a> ` +

@@ -8,6 +8,7 @@ import { LESSON_LIMITS } from '../islands/lesson-link.ts';
 import type { ListedPage } from '../islands/lesson-pages.ts';
 import { NAVIGATION } from '../words/interface.ts';
 import { LESSON } from '../words/lesson.ts';
+import { hreflang } from './english.ts';
 
 /** A page, or the path of one whose name is not known. */
 export type ShownPage = ListedPage | { readonly path: string; readonly title?: undefined };
@@ -24,7 +25,7 @@ export function lessonHtml(
   const items = pages.map((page) => {
     const chosen =
       page.title !== undefined && page.choices !== '' ? `<br><span>${escapeXml(page.choices)}</span>` : '';
-    return `<li><a href="${escapeXml(page.path)}" data-page="${page.at}" data-exact>${escapeXml(page.title ?? page.path)}</a>${chosen}</li>`;
+    return `<li><a href="${escapeXml(page.path)}"${hreflang(page.path)} data-page="${page.at}" data-exact>${escapeXml(page.title ?? page.path)}</a>${chosen}</li>`;
   });
   const list =
     items.length === 0
