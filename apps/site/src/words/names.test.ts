@@ -9,6 +9,7 @@ import * as deSentences from './de/sentences.ts';
 import { routeTitle as routeInGerman } from './de/titles.ts';
 import * as es from './es/names.ts';
 import { routeTitle as routeInSpanish } from './es/titles.ts';
+import { fromTo, withArticle } from './spanish-articles.ts';
 
 const NAMES: readonly string[] = [
   ...CATALOGUE.families.map(({ name }) => name),
@@ -64,7 +65,21 @@ describe('in sentences', () => {
   });
 
   test('in Spanish', () => {
-    expect(routeInSpanish('Aeolian', 'harmonic minor')).toBe('De eólico a menor armónica, nota a nota');
+    expect(routeInSpanish('Aeolian', 'harmonic minor')).toBe('Del eólico a la menor armónica, nota a nota');
+    expect(routeInSpanish('altered', 'Locrian')).toBe('De la alterada al locrio, nota a nota');
+    expect(fromTo('Marwa', 'tonos enteros con sensible')).toBe(
+      'de la Marwa a la de tonos enteros con sensible',
+    );
+  });
+
+  test('every Spanish name has the article of its gender, which runs together with what stands before', () => {
+    for (const name of NAMES.map(es.modeName)) {
+      const isMasculine = /^\p{L}*(?:ic|i)o(?!\p{L})/u.test(name);
+      expect(withArticle(name)).toBe(
+        `${isMasculine ? 'el' : name.startsWith('tonos') ? 'la de' : 'la'} ${name}`,
+      );
+      expect(fromTo(name, name)).not.toMatch(/\b(?:de|a) el\b/);
+    }
   });
 
   test('a place in a family', () => {

@@ -16,7 +16,6 @@ export const ROUTES: SameShape<typeof English.ROUTES> = {
   failed:
     'Die Namen der Modi konnten nicht geladen werden. Die Seite selbst ist vollständig; versuche es später noch einmal.',
 
-  to: 'zu',
   start: 'Anfang',
   step: 'Schritt',
   sameScale: 'Das ist derselbe Modus: Nichts bewegt sich.',

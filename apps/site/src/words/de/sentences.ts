@@ -63,7 +63,9 @@ export const movesFromTo: typeof English.movesFromTo = (first, second, moves) =>
 export const againstFirst: typeof English.againstFirst = (first, other, what, inCommon) =>
   `Von ${first} zu ${other}: ${what}; ${inCommon === 1 ? 'ein gemeinsamer Ton' : `${numberWord(inCommon)} gemeinsame Töne`}.`;
 
-export const routeOn: typeof English.routeOn = (from, to, root) => `Von ${from} zu ${to} auf ${root}`;
+export const routeName: typeof English.routeName = (from, to) => `Von ${from} zu ${to}`;
+
+export const routeOn: typeof English.routeOn = (from, to, root) => `${routeName(from, to)} auf ${root}`;
 
 export const stripWords: typeof English.stripWords = (semitones, steps) =>
   `Stufen auf den Halbtönen ${semitones.join(' ')}; Schritte ${steps.join(' ')}`;

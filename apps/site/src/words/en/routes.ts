@@ -13,7 +13,6 @@ export const ROUTES = {
     'To find a route between modes of your own choice a script is needed. The routes below are there without one.',
   failed: 'The names of the modes could not be fetched. The page itself is complete; try again later.',
 
-  to: 'to',
   start: 'start',
   step: 'step',
   sameScale: 'That is the same mode: nothing moves.',

@@ -2,7 +2,7 @@
  * Sentences and phrases with something to fill in. Names are given as they are to stand in the text, and
  * may be links. British English.
  */
-import { counted, joined, numberWord, ordinal, ordinalWord } from './numbers.ts';
+import { capitalised, counted, joined, numberWord, ordinal, ordinalWord } from './numbers.ts';
 
 /** What is counted, one and several. */
 export const NOUNS = {
@@ -104,6 +104,11 @@ export function movesFromTo(first: string, second: string, moves: string): strin
 export function againstFirst(first: string, other: string, what: string, inCommon: number): string {
   const notes = inCommon === 1 ? 'note' : 'notes';
   return `From ${first} to ${other}: ${what}; ${numberWord(inCommon)} ${notes} in common.`;
+}
+
+/** `Lydian to Locrian`, in a list of routes */
+export function routeName(from: string, to: string): string {
+  return capitalised(`${from} to ${to}`);
 }
 
 /** `From Lydian to Locrian on A` */

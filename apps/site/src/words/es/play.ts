@@ -38,7 +38,7 @@ export const PLAY: SameShape<typeof English.PLAY> = {
   countIn: 'Compases previos',
   pattern: 'Patrón',
   seed: 'Paseo al azar n.º',
-  repeats: 'Veces cada modo',
+  repeats: 'Repeticiones de cada modo',
   rest: 'Pulsos de silencio entre modos',
   loop: 'Se repite',
   step: 'Sube en',

@@ -15,7 +15,6 @@ export const ROUTES: SameShape<typeof English.ROUTES> = {
     'Para encontrar una ruta entre modos a tu elección hace falta un script. Las rutas de abajo están sin él.',
   failed: 'No se pudieron cargar los nombres de los modos. La página está completa; inténtalo más tarde.',
 
-  to: 'a',
   start: 'inicio',
   step: 'paso',
   sameScale: 'Es el mismo modo: nada se mueve.',

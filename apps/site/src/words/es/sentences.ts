@@ -3,7 +3,8 @@
  */
 import type * as English from '../en/sentences.ts';
 import type { SameShape } from '../languages.ts';
-import { counted, joined, numberWord, ordinal, ordinalWord } from './numbers.ts';
+import { fromTo } from '../spanish-articles.ts';
+import { capitalised, counted, joined, numberWord, ordinal, ordinalWord } from './numbers.ts';
 
 export const NOUNS: SameShape<typeof English.NOUNS> = {
   mode: ['modo', 'modos'],
@@ -61,12 +62,14 @@ export const brightAndDark: typeof English.brightAndDark = (brightest, darkest) 
 export const pairName: typeof English.pairName = (first, second) => joined([first, second]);
 
 export const movesFromTo: typeof English.movesFromTo = (first, second, moves) =>
-  `De ${first} a ${second}: ${moves}.`;
+  `${capitalised(fromTo(first, second))}: ${moves}.`;
 
 export const againstFirst: typeof English.againstFirst = (first, other, what, inCommon) =>
   `De ${first} a ${other}: ${what}; ${numberWord(inCommon)} ${inCommon === 1 ? 'nota' : 'notas'} en común.`;
 
-export const routeOn: typeof English.routeOn = (from, to, root) => `De ${from} a ${to} sobre ${root}`;
+export const routeName: typeof English.routeName = (from, to) => capitalised(fromTo(from, to));
+
+export const routeOn: typeof English.routeOn = (from, to, root) => `${routeName(from, to)} sobre ${root}`;
 
 export const stripWords: typeof English.stripWords = (semitones, steps) =>
   `Grados en los semitonos ${semitones.join(' ')}; pasos ${steps.join(' ')}`;

@@ -3,8 +3,9 @@
  */
 import type * as English from '../en/titles.ts';
 import { signs } from '../signs.ts';
+import { fromTo } from '../spanish-articles.ts';
 import { modeName } from './names.ts';
-import { joined } from './numbers.ts';
+import { capitalised, joined } from './numbers.ts';
 
 /** `La ronda «menor armónica» desde A` */
 export const roundTitle: typeof English.roundTitle = (familyName, root) =>
@@ -14,6 +15,6 @@ export const roundTitle: typeof English.roundTitle = (familyName, root) =>
 export const comparisonTitle: typeof English.comparisonTitle = (modeNames, root) =>
   `Comparación sobre ${signs(root.name)}: ${joined(modeNames.map(modeName))}`;
 
-/** `De lidio a locrio, nota a nota` */
+/** `Del lidio al locrio, nota a nota` */
 export const routeTitle: typeof English.routeTitle = (fromName, toName) =>
-  `De ${modeName(fromName)} a ${modeName(toName)}, nota a nota`;
+  `${capitalised(fromTo(modeName(fromName), modeName(toName)))}, nota a nota`;

@@ -10,7 +10,7 @@ export const WAYS: SameShape<typeof English.WAYS> = {
   onMap: 'En el mapa',
   homeFind: '¿Buscas una escala concreta?',
   homeSearch: 'Busca por nombre, notas, fórmula o pasos',
-  homeMore: 'Más entradas',
+  homeMore: 'Más caminos',
   mapLead: 'Los 462 modos en una imagen: una columna es una familia, la altura es el brillo.',
   compareLead: 'De dos a cuatro escalas sobre una tónica, grado por grado y en un solo mástil.',
   routesLead: 'De una escala a otra, una nota y un semitono cada vez.',
