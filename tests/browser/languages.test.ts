@@ -11,6 +11,9 @@ beforeAll(async () => {
 });
 afterAll(() => stage.close());
 
+/** A page that is left for another takes its time. */
+const SLOWLY = { timeout: 10_000 } as const;
+
 /** What is said of a round across the neck, and of a capo at fret 40. */
 const REFUSED = {
   de: [
@@ -135,17 +138,31 @@ describe.each([
 
   test('a reader of an English round comes to the same round', async () => {
     const page = await stage.open('/rounds/melodic-minor/e/?instrument=bass-4');
-    await expect.poll(() => page.locator('.where').first().textContent()).toContain('E1 A1 D2 G2');
+    await expect.poll(() => page.locator('.where').first().textContent(), SLOWLY).toContain('E1 A1 D2 G2');
     await page.locator(`.languages a[hreflang=${code}]`).click();
     await page.waitForURL(`**/${code}/**`);
     const title = page.locator('.picture h2');
     await expect
-      .poll(() => title.textContent())
+      .poll(() => title.textContent(), SLOWLY)
       .toMatch(code === 'de' ? /Melodisch Moll“ auf E/ : /melódica» desde E/);
-    await expect.poll(() => page.locator('.where').first().textContent()).toContain('E1 A1 D2 G2');
+    await expect.poll(() => page.locator('.where').first().textContent(), SLOWLY).toContain('E1 A1 D2 G2');
     await page.locator('.languages a[hreflang=en]').click();
     await page.waitForURL((url) => url.pathname === '/');
-    await expect.poll(() => title.textContent()).toBe('The round of melodic minor from E');
+    await expect.poll(() => title.textContent(), SLOWLY).toBe('The round of melodic minor from E');
+    await page.context().close();
+  });
+
+  test('a reader of an English scale comes to its mode on the same root', async () => {
+    const page = await stage.open('/modes/dorian-sharp4/e-flat/');
+    await page.locator(`.languages a[hreflang=${code}]`).click();
+    await page.waitForURL(`**/${code}/modes/dorian-sharp4/?root=*`);
+    const heading = page.locator('#neck');
+    await expect.poll(() => heading.textContent(), SLOWLY).toMatch(code === 'de' ? /auf E♭$/ : /sobre E♭$/);
+    expect(await page.locator('.formula .big td').allTextContents()).toEqual('E♭ F G♭ A B♭ C D♭'.split(' '));
+    await expect
+      .poll(() => page.locator('svg.neck title').first().textContent(), SLOWLY)
+      .toMatch(/^E♭ d[oó]r/i);
+    expect(await page.locator('[data-on-page-root]').isVisible()).toBe(false);
     await page.context().close();
   });
 
@@ -161,7 +178,7 @@ describe.each([
     const asked = new URL(path, page.url()).searchParams;
     const here = new URL(page.url()).searchParams;
     for (const [key, value] of asked) expect(here.get(key)).toBe(value);
-    await expect.poll(() => page.locator('main').textContent()).toMatch(/E (?:Lydisch|lidio)/);
+    await expect.poll(() => page.locator('main').textContent(), SLOWLY).toMatch(/E (?:Lydisch|lidio)/);
     await page.context().close();
   });
 });

@@ -82,8 +82,8 @@ test('scales and rounds on roots are there in English only, and lead to the near
   expect(existsSync(join(SITE_FOLDER, 'de/modes/dorian/a/index.html'))).toBe(false);
   const there = pages.get('/modes/dorian/a/')?.links.filter(({ hreflang }) => hreflang !== undefined);
   expect(there).toEqual([
-    { href: '/de/modes/dorian/', hreflang: 'de' },
-    { href: '/es/modes/dorian/', hreflang: 'es' },
+    { href: '/de/modes/dorian/?root=a', hreflang: 'de' },
+    { href: '/es/modes/dorian/?root=a', hreflang: 'es' },
   ]);
 });
 

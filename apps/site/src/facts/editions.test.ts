@@ -26,11 +26,11 @@ test.each(['/modes/dorian/a/', '/rounds/major/c/', '/problems/bad-input/'])(
   },
 );
 
-test('from a scale one goes to its mode, from a round to the front page with the same round', () => {
+test('from a scale one goes to its mode on that root, from a round to the front page with the same round', () => {
   expect(paths(nearestEditions('/modes/dorian/a/'))).toEqual([
     '/modes/dorian/a/',
-    '/de/modes/dorian/',
-    '/es/modes/dorian/',
+    '/de/modes/dorian/?root=a',
+    '/es/modes/dorian/?root=a',
   ]);
   expect(paths(nearestEditions('/rounds/major/c/'))).toEqual([
     '/rounds/major/c/',

@@ -38,14 +38,18 @@ export function editionsOf(path: string): readonly Edition[] {
 
 /**
  * Where a reader goes on in each language: to the same page, or to the nearest one that is there. A scale
- * has its mode; a round has the front page, which turns to any family and root.
+ * has its mode, which is shown on any root; a round has the front page, which turns to any family and root.
  */
 export function nearestEditions(path: string): readonly Edition[] {
   const english = englishPath(path);
   if (!isEnglishOnly(english)) return editionsOf(path);
   const [, room, slug, root] = english.split('/');
   const nearest =
-    room === 'modes' ? `/modes/${slug}/` : room === 'rounds' ? `/?family=${slug}&root=${root}` : '/';
+    room === 'modes'
+      ? `/modes/${slug}/?root=${root}`
+      : room === 'rounds'
+        ? `/?family=${slug}&root=${root}`
+        : '/';
   return LANGUAGES.map(({ code, name, base }) => ({
     code,
     name,

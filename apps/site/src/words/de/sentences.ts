@@ -36,6 +36,8 @@ export const notesShared: typeof English.notesShared = (scales) =>
     })
     .join(', ');
 
+export const onRoot: typeof English.onRoot = (root) => `auf ${root}`;
+
 export const derivedFrom: typeof English.derivedFrom = (base) => `Abgeleitet von ${base}`;
 
 export const familyTitle: typeof English.familyTitle = (name) => `${name}, eine Familie von Modi`;

@@ -55,6 +55,11 @@ export function notesShared(scales: readonly NotesShared[]): string {
     .join(', ');
 }
 
+/** `on A` */
+export function onRoot(root: string): string {
+  return `on ${root}`;
+}
+
 /** `Read from Dorian` */
 export function derivedFrom(base: string): string {
   return `Read from ${base}`;

@@ -40,6 +40,8 @@ export const notesShared: typeof English.notesShared = (scales) =>
     })
     .join(', ');
 
+export const onRoot: typeof English.onRoot = (root) => `sobre ${root}`;
+
 export const derivedFrom: typeof English.derivedFrom = (base) => `Derivados del ${base}`;
 
 export const familyTitle: typeof English.familyTitle = (name) => `${name}, una familia de modos`;
