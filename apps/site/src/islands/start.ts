@@ -2,7 +2,6 @@
  * The first script of every page: small, and it fetches the rest only when a reader chooses something or
  * comes with choices in the address or from last time.
  */
-import { englishPath } from '../facts/editions.ts';
 import { choosesAnything } from './choice-keys.ts';
 import { readWalk } from './lesson-memory.ts';
 import { fieldLeft, recall } from './memory.ts';
@@ -48,13 +47,13 @@ take?.querySelector('[data-copy]')?.addEventListener('click', ({ currentTarget }
   void copyAddress(currentTarget as HTMLElement);
 });
 take?.querySelector('[data-print]')?.addEventListener('click', () => print());
-// Another edition of this page goes on where the reader is.
-document.querySelector('.languages')?.addEventListener('click', ({ target }) => {
-  if (!(target instanceof HTMLAnchorElement)) return;
-  if (englishPath(target.pathname) !== englishPath(location.pathname)) return;
-  target.search = location.search;
-  target.hash = location.hash;
-});
+// Another edition of this page goes on where the reader is; a link that chooses something leads to another page.
+for (const link of document.querySelectorAll<HTMLAnchorElement>('.languages a'))
+  if (link.search === '')
+    link.addEventListener('click', () => {
+      link.search = location.search;
+      link.hash = location.hash;
+    });
 // An island that draws necks reads the choices itself and passes them on.
 if (!island?.dataset['instrument'] && (query.size > 0 || recall().size > 0))
   void import('./carry-along.ts').then(({ carryAlong }) => carryAlong(query));
