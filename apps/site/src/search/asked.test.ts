@@ -83,6 +83,8 @@ describe('what is asked for', () => {
   test.each([
     ['F# phrygian dominant', 'F#', ['phrygian', 'dominant']],
     ['dorian in f#', 'F#', ['dorian']],
+    ['Dorisch #4 auf F#', 'F#', ['dorisch', '#4']],
+    ['dórico desde Bb', 'Bb', ['dorico']],
     ['Bb Dorian #4', 'Bb', ['dorian', '#4']],
     ['phrygian dominant', undefined, ['phrygian', 'dominant']],
     ['a', undefined, ['a']],

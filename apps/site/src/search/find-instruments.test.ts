@@ -25,6 +25,19 @@ test('five strings or courses and a low B are told from other low notes', () => 
   expect(found('five strings low B')).toEqual(['bass-5', 'viola-caipira', 'cuatro-puertorriqueno']);
 });
 
+test.each(['5 Saiten, tiefes B', '5 cuerdas, B grave', '5 Saiten B tief'])(
+  '%s says the same in another language',
+  (text) => {
+    expect(found(text)).toEqual(found('five strings low B'));
+  },
+);
+
+test('a high note is no low one', () => {
+  expect(found('5 Saiten, hohes C')).toEqual(found('five strings high C'));
+  expect(found('5 cuerdas, C agudo')).toEqual(found('five strings high C'));
+  expect(found('five strings high C')).not.toEqual(found('five strings low C'));
+});
+
 test.each([
   ['DADGAD', 'guitar-6'],
   ['d a d g a d', 'guitar-6'],
