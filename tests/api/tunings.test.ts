@@ -135,12 +135,17 @@ describe('an instrument', () => {
     },
   );
 
-  test('a tuning is known by its name, too', async () => {
+  test.each([
+    ['guitar-7', 'Drop A', 'drop-a'],
+    ['guitar-6', 'Drop-D', 'drop-d'],
+    ['guitar-6', 'open g', 'open-g'],
+    ['guitar-6', 'drop c#', 'drop-c-sharp'],
+  ])('a tuning of %s is known by its name, too: %s', async (instrument, name, id) => {
     const { body } = await ask<{ tuningId: string }>(
       served.origin,
-      '/v1/rounds/major/A?instrument=guitar-7&tuning=Drop%20A',
+      `/v1/rounds/major/A?instrument=${instrument}&tuning=${encodeURIComponent(name)}`,
     );
-    expect(body.tuningId).toBe('drop-a');
+    expect(body.tuningId).toBe(id);
   });
 
   test('those that cannot be served are listed with the reason', async () => {

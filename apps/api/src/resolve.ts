@@ -28,6 +28,7 @@ import {
   type Tuning,
   type TuningReading,
   transposeTuning,
+  tuningNamed,
 } from '@stillroot/core';
 import { ProblemReply, shortened } from './problem-reply.ts';
 import { remember } from './remember.ts';
@@ -140,11 +141,6 @@ export function orRefuse<T>(result: Result<T>): T {
 /** A problem with one parameter. */
 export function refusal(field: string, value: string, expected: string): ProblemReply {
   return new ProblemReply('badInput', [{ field, value: shortened(value), expected }]);
-}
-
-function tuningNamed(instrument: InstrumentEntry, text: string): Tuning | undefined {
-  const wanted = text.trim().toLowerCase();
-  return instrument.tunings.find(({ id, name }) => id === wanted || name.toLowerCase() === wanted);
 }
 
 function readTyped(instrument: InstrumentEntry, text: string): TuningReading {

@@ -65,6 +65,7 @@ export {
   parseCourse,
   parseTuning,
 } from './instrument/tuning.ts';
+export { tuningNamed } from './instrument/tuning-name.ts';
 export type { TuningNotation } from './instrument/tuning-words.ts';
 export {
   type Base,
