@@ -4,45 +4,53 @@
 import { CATALOGUE, modePreference } from '@stillroot/catalog';
 import { openStringNames, type Tuning } from '@stillroot/core';
 import type { SearchFile } from '../search/search-file.ts';
-import { instrumentName, nameForms } from '../words/names.ts';
+import * as ofThisBuild from '../words/names.ts';
 import { signs } from '../words/signs.ts';
 import { tuningName } from '../words/tunings.ts';
 
-/** All names of modes, families, instruments and tunings. */
-export function searchFile(): SearchFile {
+/** How things are called in a language. */
+type Names = typeof ofThisBuild;
+
+/** All names of modes, families, instruments and tunings, in English and in the language of this build. */
+export function searchFile(names: Names = ofThisBuild): SearchFile {
+  const { nameForms, instrumentName, instrumentAliases } = names;
+  /** A mode's name as the language writes it, where that is another. */
+  const ownNames = (name: string): readonly string[] => nameForms(name).filter((own) => own !== signs(name));
   return {
     modes: CATALOGUE.modes.map(({ mode, slug, name, aliases }) => [
       modePreference(mode),
       slug,
       name,
       ...aliases,
-      ...[name, ...aliases].flatMap(ownName),
+      ...[name, ...aliases].flatMap(ownNames),
     ]),
     families: CATALOGUE.families.map(({ head, slug, name, aliases }) => [
       head.mode.index,
       slug,
       name,
       ...aliases,
-      ...ownName(name),
+      ...ownNames(name),
     ]),
-    instruments: CATALOGUE.instruments.map(({ id, name, aliases, tunings }) => [
-      id,
-      [...new Set([name, ...aliases, instrumentName({ id, name })])],
-      tunings.map((tuning) => [
-        tuning.id,
-        tuning.name,
-        lettersOf(tuning),
-        ...[`${tuningName({ id }, tuning)} ${instrumentName({ id, name })}`].filter(
-          (own) => own !== `${signs(tuning.name)} ${name}`,
-        ),
-      ]),
-    ]),
+    instruments: CATALOGUE.instruments.map(({ id, name, aliases, tunings }) => {
+      const known = [name, ...aliases];
+      const ownName = instrumentName({ id, name });
+      const others = [...new Set([ownName, ...instrumentAliases({ id, name })])].filter(
+        (one) => !known.includes(one),
+      );
+      const stored = tunings.map(
+        (tuning) =>
+          [
+            tuning.id,
+            tuning.name,
+            lettersOf(tuning),
+            ...[`${tuningName({ id }, tuning)} ${ownName}`].filter(
+              (own) => own !== `${signs(tuning.name)} ${name}`,
+            ),
+          ] as const,
+      );
+      return others.length > 0 ? [id, known, stored, others] : [id, known, stored];
+    }),
   };
-}
-
-/** A mode's name as the language of this build writes it, where that is another. */
-function ownName(name: string): readonly string[] {
-  return nameForms(name).filter((own) => own !== signs(name));
 }
 
 /** The open strings low to high without their octaves: `D A D G A D`. */

@@ -16,6 +16,7 @@ import { Island } from './island.ts';
 import { namesFrom, offerModes, readMode } from './mode-fields.ts';
 import type { ChosenNeck } from './neck-from.ts';
 import { fetchSearchIndex } from './search-index.ts';
+import { typedNaming } from './typed-naming.ts';
 
 /** `<compare-island data-modes="dorian phrygian" data-root data-instrument>`, with `data-at="pair"` on the page of one comparison. */
 export class CompareIsland extends Island {
@@ -119,14 +120,17 @@ export class CompareIsland extends Island {
     const parsed = parseRoot(this.root);
     const usual = parseRoot(this.usualRoot);
     invariant(usual.ok, 'the page names a root');
-    const readings = this.asked.map((text, at) => readMode(COMPARE_KEYS[at] ?? '', text, index));
+    const naming = typedNaming(this.choices);
+    const readings = this.asked.map((text, at) => readMode(COMPARE_KEYS[at] ?? '', text, index, naming));
     // Who types `D Dorian` has chosen the root as well.
     const typed = readings.find((reading) => reading.root)?.root;
     const root = pageRoot(typed ?? (parsed.ok ? parsed.value : usual.value));
     this.problems = readings.flatMap(({ problem }) => problem ?? []);
     const meant = readings.flatMap(({ mode }) => mode ?? []);
     const [first, second, ...others] =
-      meant.length > 1 ? meant : this.usualModes.flatMap((slug) => readMode('', slug, index).mode ?? []);
+      meant.length > 1
+        ? meant
+        : this.usualModes.flatMap((slug) => readMode('', slug, index, naming).mode ?? []);
     invariant(first !== undefined && second !== undefined, 'the page names two modes');
     this.root = root.slug;
     for (const [at, { mode, problem }] of readings.entries()) {

@@ -21,8 +21,12 @@ export class InstrumentFinder extends HTMLElement {
     this.keep(text);
     const status = this.querySelector('.status');
     try {
-      const { plain } = await fetchCatalogue();
-      const found = new Set(findInstruments(text, plain.instruments));
+      // Apart, so that what reads choices stays out of the first script of a page.
+      const [{ plain }, { readerNaming }] = await Promise.all([
+        fetchCatalogue(),
+        import('./reader-choices.ts'),
+      ]);
+      const found = new Set(findInstruments(text, plain.instruments, readerNaming()));
       for (const one of this.querySelectorAll<HTMLElement>('[data-id]'))
         one.hidden = !found.has(one.dataset['id'] ?? '');
       for (const group of this.querySelectorAll<HTMLElement>('section'))

@@ -8,6 +8,7 @@ import type { NameOf } from '../markup/names.ts';
 import { modeMeant, type SearchIndex } from '../search/find.ts';
 import { CHOOSER } from '../words/interface.ts';
 import { modeName } from '../words/names.ts';
+import type { Naming } from '../words/note-names.ts';
 
 /** A mode read from a field, or why there is none. */
 export interface ReadMode {
@@ -25,11 +26,11 @@ export function namesFrom({ file }: SearchIndex): NameOf {
   };
 }
 
-/** The mode that a text means; an empty text means none, and that is no problem. */
-export function readMode(field: string, text: string, index: SearchIndex): ReadMode {
+/** The mode that a text of somebody who names notes so means; an empty text means none, and that is no problem. */
+export function readMode(field: string, text: string, index: SearchIndex, naming: Naming): ReadMode {
   const none = { mode: undefined, root: undefined, problem: undefined };
   if (text.trim() === '') return none;
-  const meant = modeMeant(text.trim(), index);
+  const meant = modeMeant(text.trim(), index, naming);
   if (meant) return { ...meant, problem: undefined };
   const failed = fail(field, text, CHOOSER.notMode);
   return failed.ok ? none : { ...none, problem: failed.problem };

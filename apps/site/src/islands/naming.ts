@@ -11,7 +11,7 @@ const PLACES: readonly (readonly [selector: string, which: NotesIn])[] = [
   ['a[href*="/modes/"], option', 'leading'],
   ['svg.neck desc, svg.neck .mark text, svg.neck .open', 'all'],
   ['.formula td, .turn-notes, .moved b, .plain td, .plain tbody th span, .plain thead b', 'all'],
-  ['.roots a, #choose-root option', 'all'],
+  ['.roots a, #choose-root option, .results .degrees', 'all'],
   ['.against b, .a-compare .facts, .a-compare h1, .a-route h1, .a-route .where b, .play-now', 'all'],
   ['.a-scale h1, .a-round h1, .a-scale .lead, .place, .a-scale .note, a[href*="/rounds/"]', 'all'],
 ];

@@ -10,11 +10,12 @@ import { preferenceOf, type SearchIndex } from '../search/find.ts';
 import { modeName } from '../words/names.ts';
 import { ROUTES } from '../words/routes.ts';
 import { fullTitle, routeTitle } from '../words/titles.ts';
-import { carryChoices } from './choices.ts';
+import { carryChoices, readChoices } from './choices.ts';
 import { fieldOf, showProblems } from './chooser-form.ts';
 import { carryLinks } from './links.ts';
 import { namesFrom, offerModes, readMode } from './mode-fields.ts';
 import { fetchSearchIndex } from './search-index.ts';
+import { typedNaming } from './typed-naming.ts';
 
 /** What the address may choose here, and the page's own attributes name. */
 const KEYS = ['from', 'to', 'root'] as const;
@@ -60,8 +61,9 @@ export class RouteIsland extends HTMLElement {
 
   private draw(asked: Ends, index: SearchIndex): void {
     const nameOf = namesFrom(index);
-    const from = readMode('from', asked.from, index);
-    const to = readMode('to', asked.to, index);
+    const naming = typedNaming(readChoices(here()));
+    const from = readMode('from', asked.from, index, naming);
+    const to = readMode('to', asked.to, index, naming);
     showProblems(
       this.form,
       [from, to].flatMap(({ problem }) => problem ?? []),

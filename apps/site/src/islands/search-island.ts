@@ -4,8 +4,11 @@
 import { searchResultsHtml, searchSummary } from '../markup/search-results.ts';
 import { search } from '../search/find.ts';
 import { SEARCH } from '../words/search.ts';
+import { type Choices, readChoices, writeChoices } from './choices.ts';
 import { carryChosen } from './links.ts';
+import { readerChoices } from './reader-choices.ts';
 import { fetchSearchIndex } from './search-index.ts';
+import { typedNaming } from './typed-naming.ts';
 
 /** How long typing must rest before what was found is told to those who hear the page. */
 const REST_MS = 600;
@@ -13,18 +16,20 @@ const REST_MS = 600;
 /** `<search-island>` around a form with one field, a line that says how much was found, and the results. */
 export class SearchIsland extends HTMLElement {
   private telling: ReturnType<typeof setTimeout> | undefined;
+  private shown: string | undefined;
+  private choices: Choices = readChoices(new URLSearchParams());
 
   connectedCallback(): void {
     const { field } = this;
     const typedElsewhere = new URLSearchParams(location.search).get('q');
+    this.choices = readerChoices();
     if (field.value === '' && typedElsewhere) field.value = typedElsewhere;
+    void this.nameNotes();
     field.addEventListener('input', () => void this.find());
     this.querySelector('form')?.addEventListener('submit', () => void this.find());
     this.addEventListener('click', (event) => this.clicked(event));
     void this.find();
   }
-
-  private shown: string | undefined;
 
   private get field(): HTMLInputElement {
     const field = this.querySelector<HTMLInputElement>('input[name="q"]');
@@ -54,17 +59,28 @@ export class SearchIsland extends HTMLElement {
       const index = await fetchSearchIndex();
       // While the index was on its way, more may have been typed.
       if (typed !== this.field.value.trim()) return;
-      const result = search(typed, index);
-      this.show(searchResultsHtml(result, index), searchSummary(result));
+      const result = search(typed, index, typedNaming(this.choices));
+      this.show(searchResultsHtml(result, index, this.choices.names), searchSummary(result));
       carryChosen(this);
     } catch {
       this.show('', SEARCH.failed);
     }
   }
 
+  /** Names notes as chosen; the code for it is fetched only where another naming is. */
+  private async nameNotes(): Promise<void> {
+    const { names, accidentals } = this.choices;
+    if (names === 'english' && accidentals === 'signs') return;
+    const { applyNaming } = await import('./naming.ts');
+    applyNaming(this.choices);
+  }
+
   private keep(typed: string): void {
     const query = new URLSearchParams(location.search);
     query.delete('q');
+    // The text means the same to whom the address is sent.
+    const names = writeChoices(this.choices).get('names');
+    if (names !== null && typed !== '') query.set('names', names);
     const search = new URLSearchParams([
       ...(typed === '' ? [] : [['q', typed] as [string, string]]),
       ...query,

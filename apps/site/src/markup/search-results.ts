@@ -3,11 +3,12 @@
  */
 import type { Scale } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
-import { familyPath, instrumentPath, modePath, roundPath, scalePath } from '../facts/paths.ts';
+import { familyPath, instrumentPath, modePath, roundPath, scalePath, searchPath } from '../facts/paths.ts';
 import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
 import type { StoredFamily } from '../search/search-file.ts';
 import { instrumentName, modeName, nameForms } from '../words/names.ts';
 import { fromFret } from '../words/necks.ts';
+import type { Naming } from '../words/note-names.ts';
 import { capitalised, counted } from '../words/numbers.ts';
 import { SEARCH } from '../words/search.ts';
 import { found as foundWords } from '../words/sentences.ts';
@@ -21,8 +22,15 @@ import { pageRoot, scaleName } from './names.ts';
 const MOST_MODES = 42;
 const MOST_OTHERS = 12;
 
-/** The lists in HTML, those of what was found only. */
-export function searchResultsHtml(result: SearchResult, index: SearchIndex): string {
+/**
+ * The lists in HTML, those of what was found only.
+ * @param names how the page names notes; a text in other names is told in English ones where it has those
+ */
+export function searchResultsHtml(
+  result: SearchResult,
+  index: SearchIndex,
+  names: Naming = 'english',
+): string {
   const { asked, modes, families, instruments, on, fret } = result;
   const kind = asked.for === 'notes' || asked.root ? SEARCH.scales : SEARCH.modes;
   const heading = [
@@ -37,7 +45,17 @@ export function searchResultsHtml(result: SearchResult, index: SearchIndex): str
   ];
   // A few tunings with these very open strings would be lost after hundreds of scales.
   const all = asked.for === 'notes' ? [tunings, ...lists] : [...lists, tunings];
-  return all.join('') || `<p>${SEARCH.nothingLead}</p>`;
+  return readAs(result, names) + (all.join('') || `<p>${SEARCH.nothingLead}</p>`);
+}
+
+/** Says how notes in other names were taken, and of a B that could be the English one, which offers that. */
+function readAs({ inEnglish, withEnglishB }: SearchResult, names: Naming): string {
+  if (withEnglishB !== undefined) {
+    const link = `<a href="${escapeXml(searchPath(withEnglishB))}" rel="nofollow" data-try>${escapeXml(withEnglishB)}</a>`;
+    return `<p class="note">${SEARCH.tookB} ${link}</p>`;
+  }
+  if (inEnglish === undefined || names !== 'english') return '';
+  return `<p class="note">${SEARCH.inEnglish} <b>${escapeXml(signs(inEnglish))}</b></p>`;
 }
 
 /** What was found, in one line: `7 scales found`. */

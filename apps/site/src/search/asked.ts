@@ -33,10 +33,10 @@ export type Asked = { readonly root: Root | undefined } & (
 export const LONGEST_TEXT = 120;
 
 /** `dorian in F#`, `on F#`, `from F#`, in every language. */
-const LEADS_TO_ROOT: ReadonlySet<string> = new Set([
+export const LEADS_TO_ROOT: ReadonlySet<string> = new Set([
   ...['in', 'on', 'from'],
   ...['auf', 'ab', 'von'],
-  ...['en', 'sobre', 'desde'],
+  ...['en', 'sobre', 'desde', 'de'],
 ]);
 
 const STEP_LETTERS: ReadonlyMap<string, number> = new Map([

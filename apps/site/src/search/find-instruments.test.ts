@@ -59,3 +59,16 @@ test('every instrument is found by its name and by its id', () => {
 test.each(['xylophone', 'guitar thirteen strings', '<script>'])('%s finds nothing', (text) => {
   expect(found(text)).toEqual([]);
 });
+
+test.each([
+  ['german', 'tiefes H', 'bass-5'],
+  ['german', 'H E A D G', 'bass-5'],
+  ['german', 'HEADG', 'bass-5'],
+  ['german', 'low B', 'bass-5'],
+  ['romance', 'si mi la re sol', 'bass-5'],
+  ['dutch', 'B E A D G', 'bass-5'],
+] as const)('in %s names %s finds %s, and no ukulele', (naming, text, id) => {
+  const ids = findInstruments(text, instruments, naming);
+  expect(ids).toContain(id);
+  expect(ids).not.toContain('ukulele-tenor');
+});

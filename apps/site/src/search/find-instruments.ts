@@ -5,16 +5,20 @@
 import type { PlainInstrument } from '@stillroot/catalog/plain';
 import { toAscii } from '@stillroot/core';
 import { kindName } from '../words/choices.ts';
-import { instrumentName } from '../words/names.ts';
+import { instrumentAliases, instrumentName } from '../words/names.ts';
+import type { Naming } from '../words/note-names.ts';
 import { numberWord } from '../words/numbers.ts';
 import { tuningName } from '../words/tunings.ts';
+import { readingsOf } from './readings.ts';
 import { slipsToBeginning } from './slips.ts';
 
 /** Words that say nothing by themselves. */
 const SILENT = new Set(
-  'string strings stringed course courses tuning tuned in with and the an of on saite saiten cuerda cuerdas con de mit'.split(
-    ' ',
-  ),
+  (
+    'string strings stringed course courses tuning tuned in with and the an of on ' +
+    'saite saiten saitig saitige saitiger saitiges saiter mit und der die das ' +
+    'cuerda cuerdas orden ordenes con de'
+  ).split(' '),
 );
 /** Words beside the outermost note of a tuning: `low B`, `tiefes B`, `B grave`. */
 const OUTER: ReadonlyMap<string, 'low' | 'high'> = new Map([
@@ -36,11 +40,20 @@ const gathered = new WeakMap<PlainInstrument, Sayings>();
 
 /**
  * The ids of the instruments that every word of a text fits; all of them where it has no words.
+ * @param naming how its reader names notes; what then fits nothing is read in English names
  * @example findInstruments('five strings low B', instruments) // ['bass-5', ...]
  */
-export function findInstruments(text: string, instruments: readonly PlainInstrument[]): readonly string[] {
-  const asked = termsOf(text);
-  return instruments.filter((instrument) => fits(asked, sayingsOf(instrument))).map(({ id }) => id);
+export function findInstruments(
+  text: string,
+  instruments: readonly PlainInstrument[],
+  naming: Naming = 'english',
+): readonly string[] {
+  if (text.trim() === '') return instruments.map(({ id }) => id);
+  const found = readingsOf(text, naming).map((reading) => {
+    const asked = termsOf(reading.text);
+    return instruments.filter((instrument) => fits(asked, sayingsOf(instrument))).map(({ id }) => id);
+  });
+  return found.find((ids) => ids.length > 0) ?? [];
 }
 
 function fits(asked: readonly string[], { words, counts }: Sayings): boolean {
@@ -80,7 +93,8 @@ function sayingsOf(instrument: PlainInstrument): Sayings {
   const notesOf = (courses: readonly string[]): string[] =>
     courses.map((course) => plain(course.replace(/\/.*$/, '').replace(/-?\d+$/, '')));
   const words = new Set([
-    ...[id, name, instrumentName(instrument), kindName(kind), ...aliases].flatMap(wordsOf),
+    ...[id, name, instrumentName(instrument), kindName(kind)].flatMap(wordsOf),
+    ...[...aliases, ...instrumentAliases(instrument)].flatMap(wordsOf),
     ...tunings.flatMap((tuning) => [tuning.name, tuningName(instrument, tuning), tuning.id].flatMap(wordsOf)),
     ...tunings.flatMap(({ courses }) => {
       const notes = notesOf(courses);

@@ -13,9 +13,12 @@ import {
   spell,
   UNIVERSE,
 } from '@stillroot/core';
+import type { Naming } from '../words/note-names.ts';
+import { withoutAccidentalWords } from '../words/note-reading.ts';
 import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT, rootIn, withoutRoot } from './asked.ts';
 import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
 import { placedIn } from './placed.ts';
+import { type Reading, readingsOf } from './readings.ts';
 import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
 import { withoutFret } from './with-fret.ts';
 import { partings } from './with-instrument.ts';
@@ -55,6 +58,10 @@ export interface SearchResult {
   readonly on?: InstrumentHit;
   /** The fret that they are wanted from, where one was named. */
   readonly fret?: number;
+  /** The text with its notes in English names, where it was read in others. */
+  readonly inEnglish?: string;
+  /** What to type for the English B, where a B was taken for B flat. */
+  readonly withEnglishB?: string;
 }
 
 /** What leads to the family of a round, in every language. */
@@ -74,17 +81,25 @@ export function readyIndex(file: SearchFile): SearchIndex {
     }),
     families: file.families.map((family) => named(family, family.slice(2).map(String))),
     instruments: file.instruments.flatMap((instrument) => {
-      const [, names, tunings] = instrument;
-      const [name = ''] = names;
+      const [, names, tunings, ownNames = []] = instrument;
       return [
-        named<InstrumentHit>({ instrument, tuning: undefined }, names, 1),
-        ...tunings.map((tuning) => {
-          const [, own, openStrings, ...others] = tuning;
-          return named<InstrumentHit>({ instrument, tuning }, [`${own} ${name}`, openStrings, ...others]);
-        }),
+        named<InstrumentHit>({ instrument, tuning: undefined }, [...names, ...ownNames], 1),
+        ...tunings.map((tuning) =>
+          named<InstrumentHit>({ instrument, tuning }, tuningNames(tuning, instrument)),
+        ),
       ];
     }),
   };
+}
+
+/** A tuning's name with that of its instrument, in every language, and its open strings. */
+function tuningNames(
+  [, name, openStrings, ...others]: StoredTuning,
+  [, [instrument = ''], , ownNames]: StoredInstrument,
+): readonly string[] {
+  const own = ownNames?.[0];
+  const known = [`${name} ${instrument}`, openStrings, ...others];
+  return own === undefined ? known : [...known, `${withoutAccidentalWords(name)} ${own}`];
 }
 
 /** How well known a mode is: 2 for the everyday families, 1 for others with a trade name, 0 for the rest. */
@@ -92,21 +107,49 @@ export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
   return file.modes[mode.index]?.[0] ?? 0;
 }
 
-/** Finds what a text asks for, from a fret where it names one. */
-export function search(text: string, index: SearchIndex): SearchResult {
+/**
+ * Finds what a text asks for, from a fret where it names one.
+ * @param naming how its reader names notes; what then means nothing is read in English names
+ */
+export function search(text: string, index: SearchIndex, naming: Naming = 'english'): SearchResult {
   const { text: typed, fret } = withoutFret(text.slice(0, LONGEST_TEXT));
   // Rounds are found by their family.
-  const result = searchAnywhere(typed.replace(ROUND_OF, ''), index);
+  const readings = readingsOf(typed.replace(ROUND_OF, ''), naming);
+  const result = searchReadings(readings, index, naming);
   return fret === undefined ? result : { ...result, fret };
 }
 
 /** A place in a family, else what is typed, or a scale and an instrument, or with slips forgiven. */
-function searchAnywhere(typed: string, index: SearchIndex): SearchResult {
-  const placed = searchPlace(typed, index);
-  if (placed) return placed;
-  const strict = searchAll(typed, index, 0);
-  if (isFound(strict)) return strict;
-  return searchOnInstrument(typed, index) ?? searchAll(typed, index, 1);
+function searchReadings(readings: readonly Reading[], index: SearchIndex, naming: Naming): SearchResult {
+  const each = <T extends SearchResult | undefined>(find: (text: string) => T): T[] =>
+    readings.map(({ text, withEnglishB, isOwn }) => {
+      const result = find(text);
+      return (
+        result && {
+          ...result,
+          ...(isOwn && { inEnglish: text }),
+          ...(withEnglishB !== undefined && { withEnglishB }),
+        }
+      );
+    });
+  const forgiving = (looseness: Looseness): SearchResult | undefined =>
+    firstOf(each((text) => searchAll(text, index, looseness))) ??
+    each((text) => searchOnInstrument(text, index, looseness)).find((result) => result !== undefined);
+  return (
+    each((text) => searchPlace(text, index)).find((result) => result !== undefined) ??
+    // A text that may say two things is better taken as the one in which nothing must be forgiven.
+    (naming === 'english' ? undefined : forgiving('none')) ??
+    forgiving('few') ??
+    firstOf(each((text) => searchAll(text, index, 'more'))) ??
+    searchAll(readings[0]?.text ?? '', index, 'none')
+  );
+}
+
+/** Scales as its notes are read, or what is found as it stands: that is more likely words than a note and words. */
+function firstOf(results: readonly SearchResult[]): SearchResult | undefined {
+  return (
+    results.find(({ modes, families }) => modes.length + families.length > 0) ?? results.findLast(isFound)
+  );
 }
 
 /**
@@ -116,19 +159,24 @@ function searchAnywhere(typed: string, index: SearchIndex): SearchResult {
 export function modeMeant(
   text: string,
   index: SearchIndex,
+  naming: Naming = 'english',
 ): { readonly mode: Mode; readonly root: Root | undefined } | undefined {
   const bySlug = UNIVERSE.modes[index.file.modes.findIndex(([, slug]) => slug === text)];
   if (bySlug) return { mode: bySlug, root: undefined };
-  const [hit] = search(text, index).modes;
+  const [hit] = search(text, index, naming).modes;
   return hit && { mode: hit.mode, root: hit.scale?.root };
 }
 
 /** Where a text names a scale and an instrument, the scale on that instrument; one on a root before others. */
-function searchOnInstrument(typed: string, index: SearchIndex): SearchResult | undefined {
+function searchOnInstrument(
+  typed: string,
+  index: SearchIndex,
+  looseness: Looseness,
+): SearchResult | undefined {
   const found = partings(typed).flatMap(({ scale, instrument }): SearchResult[] => {
-    const [on] = findByName(wordsOf(instrument), index.instruments, 0);
+    const [on] = findByName(wordsOf(instrument), index.instruments, looseness);
     if (!on) return [];
-    const result = searchAll(scale, index, 0);
+    const result = searchAll(scale, index, looseness);
     const isScale = result.asked.for !== 'notes' && result.modes.length > 0;
     const families = result.asked.root ? result.families : [];
     return isScale ? [{ ...result, families, instruments: [], on: on.value }] : [];

@@ -30,8 +30,8 @@ export interface Found<T> {
   readonly off: number;
 }
 
-/** How much is forgiven: a little, or more where that finds nothing. */
-export type Looseness = 0 | 1;
+/** How much is forgiven: no slips, a few, or more where that finds nothing. */
+export type Looseness = 'none' | 'few' | 'more';
 
 /** How far off a fit is that is not the very name: a word begun, a word left over, an alias. */
 const BEGUN = 1;
@@ -43,10 +43,11 @@ const SLIP = 4;
 /** How many slips are forgiven in a word of so many letters. */
 type Forgiving = (letters: number) => number;
 
-const FORGIVING: readonly [Forgiving, Forgiving] = [
-  (letters) => (letters < 4 ? 0 : letters < 7 ? 1 : 2),
-  (letters) => (letters < 3 ? 0 : letters < 5 ? 1 : letters < 7 ? 2 : 3),
-];
+const FORGIVING: Readonly<Record<Looseness, Forgiving>> = {
+  none: () => 0,
+  few: (letters) => (letters < 4 ? 0 : letters < 7 ? 1 : 2),
+  more: (letters) => (letters < 3 ? 0 : letters < 5 ? 1 : letters < 7 ? 2 : 3),
+};
 
 /** How far a word typed is from a word of a name; infinite where it does not fit. */
 type WordMeasure = (typed: string, word: string) => number;
@@ -70,7 +71,7 @@ export function named<T>(value: T, names: readonly string[], preference = 0): Na
 export function findByName<T>(
   typed: readonly string[],
   among: readonly Named<T>[],
-  looseness: Looseness = 0,
+  looseness: Looseness = 'few',
 ): readonly Found<T>[] {
   if (typed.length === 0) return [];
   const offOfWord = wordMeasure(FORGIVING[looseness]);

@@ -16,11 +16,12 @@ export type StoredMode = readonly [preference: number, slug: string, name: strin
 /** A family: the index of its head among the modes, its slug, its name, then its other names. */
 export type StoredFamily = readonly [head: number, slug: string, name: string, ...aliases: string[]];
 
-/** An instrument: its names, the one to display first, and its tunings. */
+/** An instrument: its English names, the displayed one first, its tunings, and its names in another language. */
 export type StoredInstrument = readonly [
   id: string,
   names: readonly string[],
   tunings: readonly StoredTuning[],
+  ownNames?: readonly string[],
 ];
 
 /** A tuning: its id, its name, its open strings low to high, then what else it is called with its instrument. */

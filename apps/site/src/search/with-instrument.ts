@@ -9,7 +9,9 @@ export interface Parting {
 }
 
 /** Words that join both; the article is a root where nothing before it says otherwise. */
-const JOINS: ReadonlySet<string> = new Set(['on', 'for', 'with', 'the', 'my', 'auf', 'für', 'en', 'para']);
+const JOINS: ReadonlySet<string> = new Set(
+  'on for with the my auf für mit dem der einem einer meinem meiner en para con el la un una mi'.split(' '),
+);
 const ARTICLE = /\b(on|for|with) an? /g;
 
 /** Every way to part a text into a scale and an instrument after or before it, the most told of the instrument first. */

@@ -9,7 +9,7 @@ export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   aliases: 'Andere Namen, meist englisch:',
   find: 'Ein Instrument finden',
   findHint:
-    'Nach Name, Zahl der Saiten oder Stimmung: Mandoline, fünf Saiten tiefes B, DADGAD. B ist das deutsche H.',
+    'Nach Name, Zahl der Saiten oder Stimmung: Mandoline, Siebensaiter, fünf Saiten tiefes H, DADGAD.',
   notFound: 'Kein Instrument passt zu allen diesen Wörtern. Lass eines weg oder sieh die ganze Liste durch.',
   failed: 'Die Liste konnte nicht geladen werden; unten steht sie ganz.',
   notServed: 'Instrumente, die es hier nicht gibt',

@@ -136,3 +136,48 @@ const INSTRUMENTS: Readonly<Record<string, string>> = {
 
 /** The name of an instrument, as it stands within a sentence; those not listed are called alike. */
 export const instrumentName: typeof English.instrumentName = ({ id, name }) => INSTRUMENTS[id] ?? name;
+
+/** How players speak of them (common practice, no source). */
+const ALIASES: Readonly<Record<string, readonly string[]>> = {
+  'guitar-6': [
+    'Gitarre',
+    'Sechssaiter',
+    'E-Gitarre',
+    'Konzertgitarre',
+    'klassische Gitarre',
+    'Westerngitarre',
+    'Akustikgitarre',
+  ],
+  'guitar-7': ['Siebensaiter'],
+  'guitar-8': ['Achtsaiter'],
+  'guitar-9': ['Neunsaiter'],
+  'guitar-12': ['Zwölfsaiter'],
+  'bass-4': ['Bass', 'E-Bass', 'Bassgitarre', 'Viersaiter'],
+  'bass-5': ['Fünfsaiter'],
+  'bass-6': ['sechssaitige Bassgitarre'],
+  'ukulele-soprano': ['Ukulele'],
+  'bouzouki-greek-3': ['Bouzouki'],
+  'cittern-modern': ['Cister'],
+  'lute-renaissance-6': ['Laute'],
+  'domra-3': ['Domra'],
+};
+
+const NUMBER_WORDS: readonly (readonly [word: RegExp, digits: string])[] = [
+  [/^(drei)(?=saitig|chörig)/i, '3'],
+  [/^(vier)(?=saitig|chörig)/i, '4'],
+  [/^(fünf)(?=saitig|chörig)/i, '5'],
+  [/^(sechs)(?=saitig|chörig)/i, '6'],
+  [/^(sieben)(?=saitig|chörig)/i, '7'],
+  [/^(acht)(?=saitig|chörig)/i, '8'],
+  [/^(neun)(?=saitig|chörig)/i, '9'],
+  [/^(zwölf)(?=saitig|chörig)/i, '12'],
+];
+
+/** What else players call an instrument, also with figures for numbers: `7-saitige Gitarre`. */
+export const instrumentAliases: typeof English.instrumentAliases = (instrument) => {
+  const name = instrumentName(instrument);
+  const inFigures = NUMBER_WORDS.flatMap(([word, digits]) =>
+    word.test(name) ? [name.replace(word, `${digits}-`)] : [],
+  );
+  return [...(ALIASES[instrument.id] ?? []), ...inFigures];
+};

@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Nach Name, Tönen, Formel oder Schritten. Tippfehler werden verziehen.',
   field: 'Was suchst du?',
   button: 'Suchen',
-  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton oder Instrument. B ist das deutsche H.',
+  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton oder Instrument. H, B und Fis heißen wie im Deutschen.',
   listsTitle: 'Alles in Listen',
   without:
     'Die Suche braucht ein Skript. Ohne Skript steht alles, was sie findet, in diesen Listen, und dein Browser kann auf einer Seite suchen.',
@@ -19,6 +19,19 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   listFamilies: 'Alle 66 Familien',
   listInstruments: 'Alle Instrumente',
   listMap: 'Die Karte: alle Modi in einem Bild und als Tabelle',
+
+  examples: {
+    name: 'phrygich dominnant',
+    alias: 'natürliches Moll',
+    /** The English name of the mode that the other name is of. */
+    aliasMeans: 'Aeolian',
+    place: '4. Modus von harmonisch Moll',
+    root: 'dorisch #4 in Fis',
+    notes: 'A H C D E F Gis',
+    fewNotes: 'C E G B',
+    instrument: 'fünfsaitiger Bass',
+    where: 'E phrygisch auf Bass ab Bund 7',
+  },
 
   waysTitle: 'Was sich eingeben lässt',
   wayHead: 'Eingabe',
@@ -43,6 +56,8 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   scales: 'Skalen',
   families: 'Familien',
   instruments: 'Instrumente und Stimmungen',
+  inEnglish: 'In deutschen Namen gelesen; die Seiten schreiben Töne englisch:',
+  tookB: 'B ist hier das deutsche B, englisch B♭. Ist das englische B gemeint, tippe H:',
   nothing: 'Nichts gefunden.',
   nothingLead: 'Vielleicht hilft eine andere Schreibweise oder eine der Möglichkeiten unten.',
   firstOf: 'die ersten',
@@ -54,14 +69,4 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   ofTheNotes: 'der Töne',
   failed:
     'Das Verzeichnis der Suche konnte nicht geladen werden. Die Listen unten enthalten alles; versuche es später noch einmal.',
-};
-
-export const EXAMPLES: SameShape<typeof English.EXAMPLES> = {
-  slips: 'phrygisch dominannt',
-  alias: 'natürliches Moll',
-  aliasMeans: 'Aeolian',
-  place: '4. Modus von Harmonisch Moll',
-  onRoot: 'Dorisch #4 auf F#',
-  instrument: 'fünfsaitiger Bass',
-  where: 'E Phrygisch auf Bass ab Bund 7',
 };

@@ -27,3 +27,8 @@ export function chordName(rootName: string, kind: string): string {
 export function instrumentName({ name }: { readonly id: string; readonly name: string }): string {
   return name;
 }
+
+/** What else players of this language call an instrument; in English that is in the catalogue. */
+export function instrumentAliases(_: { readonly id: string; readonly name: string }): readonly string[] {
+  return [];
+}

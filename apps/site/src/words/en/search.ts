@@ -18,6 +18,20 @@ export const SEARCH = {
   listInstruments: 'All instruments',
   listMap: 'The map: all modes in one picture, and as a table',
 
+  /** What can be typed, as examples. */
+  examples: {
+    name: 'phrigian dominent',
+    alias: 'acoustic',
+    /** The English name of the mode that the other name is of. */
+    aliasMeans: 'Lydian dominant',
+    place: '4th mode of harmonic minor',
+    root: 'dorian #4 in F#',
+    notes: 'A B C D E F G#',
+    fewNotes: 'C E G Bb',
+    instrument: 'five string bass',
+    where: 'E phrygian on bass from fret 7',
+  },
+
   waysTitle: 'What can be typed',
   wayHead: 'Type',
   meansHead: 'and find',
@@ -41,6 +55,8 @@ export const SEARCH = {
   scales: 'Scales',
   families: 'Families',
   instruments: 'Instruments and tunings',
+  inEnglish: 'Read in your own names of notes; the pages have English ones:',
+  tookB: 'B was taken for B flat, as German and Scandinavian names have it. For the English B type H:',
   nothing: 'Nothing was found.',
   nothingLead: 'Another spelling may help, or one of the ways below.',
   firstOf: 'the first',
@@ -51,15 +67,4 @@ export const SEARCH = {
   lacks: 'lacks',
   ofTheNotes: 'of the notes',
   failed: 'The index of the search could not be fetched. The lists below hold everything; try again later.',
-} as const;
-
-/** What can be typed, as examples; notes, degrees and steps are typed alike in every language. */
-export const EXAMPLES = {
-  slips: 'phrigian dominent',
-  alias: 'acoustic',
-  aliasMeans: 'Lydian dominant',
-  place: '4th mode of harmonic minor',
-  onRoot: 'dorian #4 in F#',
-  instrument: 'five string bass',
-  where: 'E phrygian on bass from fret 7',
 } as const;

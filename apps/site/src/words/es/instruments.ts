@@ -8,7 +8,8 @@ import { counted, joined, numberWord, tenths } from './numbers.ts';
 export const INSTRUMENTS: SameShape<typeof English.INSTRUMENTS> = {
   aliases: 'Otros nombres, casi todos en inglés:',
   find: 'Encontrar un instrumento',
-  findHint: 'Por nombre, número de cuerdas o afinación: mandolina, cinco cuerdas B grave, DADGAD. B es si.',
+  findHint:
+    'Por nombre, número de cuerdas o afinación: mandolina, bajo de cinco cuerdas, mi la re sol, DADGAD.',
   notFound: 'Ningún instrumento cumple todas estas palabras. Quita alguna, o mira la lista entera.',
   failed: 'No se pudo cargar la lista; abajo está entera.',
   notServed: 'Instrumentos que no están aquí',

@@ -123,3 +123,42 @@ const INSTRUMENTS: Readonly<Record<string, string>> = {
 
 /** The name of an instrument, as it stands within a sentence; those not listed are called alike. */
 export const instrumentName: typeof English.instrumentName = ({ id, name }) => INSTRUMENTS[id] ?? name;
+
+/** How players speak of them (common practice, no source). */
+const ALIASES: Readonly<Record<string, readonly string[]>> = {
+  'guitar-6': [
+    'guitarra',
+    'guitarra eléctrica',
+    'guitarra acústica',
+    'guitarra clásica',
+    'guitarra española',
+  ],
+  'bass-4': ['bajo', 'bajo eléctrico', 'guitarra baja'],
+  'ukulele-soprano': ['ukelele', 'ukulele'],
+  'cittern-modern': ['cistro'],
+  'domra-3': ['domra'],
+  'banjo-5': ['banyo'],
+  'bouzouki-greek-3': ['buzuki'],
+  'dulcimer-mountain': ['dulcémele'],
+  'balalaika-prima': ['balalaica'],
+};
+
+const NUMBER_WORDS: readonly (readonly [word: RegExp, digits: string])[] = [
+  [/\btres(?= (?:cuerdas|órdenes))/, '3'],
+  [/\bcuatro(?= (?:cuerdas|órdenes))/, '4'],
+  [/\bcinco(?= (?:cuerdas|órdenes))/, '5'],
+  [/\bseis(?= (?:cuerdas|órdenes))/, '6'],
+  [/\bsiete(?= (?:cuerdas|órdenes))/, '7'],
+  [/\bocho(?= (?:cuerdas|órdenes))/, '8'],
+  [/\bnueve(?= (?:cuerdas|órdenes))/, '9'],
+  [/\bdoce(?= (?:cuerdas|órdenes))/, '12'],
+];
+
+/** What else players call an instrument, also with figures for numbers: `guitarra de 7 cuerdas`. */
+export const instrumentAliases: typeof English.instrumentAliases = (instrument) => {
+  const name = instrumentName(instrument);
+  const inFigures = NUMBER_WORDS.flatMap(([word, digits]) =>
+    word.test(name) ? [name.replace(word, digits)] : [],
+  );
+  return [...(ALIASES[instrument.id] ?? []), ...inFigures];
+};

@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Por nombre, por notas, por fórmula o por pasos. Los errores al escribir se perdonan.',
   field: '¿Qué buscas?',
   button: 'Buscar',
-  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica o un instrumento si quieres. Las notas, con letras: A es la.',
+  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica o un instrumento si quieres. Las notas, do re mi o con letras: la o A.',
   listsTitle: 'Todo en listas',
   without:
     'La búsqueda necesita un script. Sin él, todo lo que encuentra está en estas listas, y tu navegador puede buscar dentro de una página.',
@@ -19,6 +19,19 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   listFamilies: 'Las 66 familias',
   listInstruments: 'Todos los instrumentos',
   listMap: 'El mapa: todos los modos en una imagen y en una tabla',
+
+  examples: {
+    name: 'frijio dominnante',
+    alias: 'menor natural',
+    /** The English name of the mode that the other name is of. */
+    aliasMeans: 'Aeolian',
+    place: '4.º modo de la menor armónica',
+    root: 'dórico #4 en fa#',
+    notes: 'la si do re mi fa sol#',
+    fewNotes: 'do mi sol sib',
+    instrument: 'bajo de cinco cuerdas',
+    where: 'mi frigio en bajo desde el traste 7',
+  },
 
   waysTitle: 'Qué se puede escribir',
   wayHead: 'Escribe',
@@ -43,6 +56,9 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   scales: 'Escalas',
   families: 'Familias',
   instruments: 'Instrumentos y afinaciones',
+  inEnglish: 'Leído con do re mi; las páginas escriben las notas en inglés:',
+  tookB:
+    'B se leyó como si bemol, como en los nombres alemanes y escandinavos. Para el si natural escribe H:',
   nothing: 'No se encontró nada.',
   nothingLead: 'Quizá ayude otra grafía, o una de las maneras de abajo.',
   firstOf: 'se muestran',
@@ -54,14 +70,4 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   ofTheNotes: 'de las notas',
   failed:
     'No se pudo cargar el índice de la búsqueda. Las listas de abajo lo contienen todo; inténtalo más tarde.',
-};
-
-export const EXAMPLES: SameShape<typeof English.EXAMPLES> = {
-  slips: 'frigio dominnante',
-  alias: 'menor natural',
-  aliasMeans: 'Aeolian',
-  place: '4.º modo de la menor armónica',
-  onRoot: 'dórico #4 en F#',
-  instrument: 'bajo de cinco cuerdas',
-  where: 'E frigio en bajo desde el traste 7',
 };
