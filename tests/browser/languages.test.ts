@@ -188,6 +188,99 @@ test('a mode is found by its German name', async () => {
   await expect.poll(() => page.locator('.results a').first().textContent()).toBe('Dorisch');
 });
 
+/** Open strings of the six-string guitar and what is said of them; names of notes as note-names.ts cites them. */
+const OWN_NAMES = {
+  de: {
+    search: 'H dorisch',
+    found: ['B Dorisch', '/modes/dorian/b/'],
+    inEnglish: 'B dorisch',
+    strings: 'E A D G H E',
+    reading: 'Gelesen als E2 A2 D3 G3 H3 E4 (englisch E2 A2 D3 G3 B3 E4)',
+    named: ['Drop H', 'drop-b'],
+  },
+  es: {
+    search: 'la menor armónica',
+    found: ['A menor armónica', '/modes/harmonic-minor/a/'],
+    inEnglish: 'A menor armónica',
+    strings: 'mi la re sol si mi',
+    reading: 'Leído como mi2 la2 re3 sol3 si3 mi4 (en inglés E2 A2 D3 G3 B3 E4)',
+    named: ['drop re', 'drop-d'],
+  },
+} as const;
+
+describe.each(['de', 'es'] as const)('names of notes as readers of %s type them', (code) => {
+  const { search, found, inEnglish, strings, reading, named } = OWN_NAMES[code];
+
+  test('name roots in the search, which says how it took them', async () => {
+    const page = await stage.open(`/${code}/search/`);
+    await page.locator('#q').fill(search);
+    const first = page.locator('.results li a').first();
+    await expect.poll(() => first.textContent()).toBe(found[0]);
+    expect(await first.getAttribute('href')).toContain(found[1]);
+    expect(await page.locator('.results > .note b').textContent()).toBe(inEnglish);
+    expect(new URL(page.url()).searchParams.get('q')).toBe(search);
+    await page.context().close();
+  });
+
+  test('are open strings, which the address has in English names', async () => {
+    const page = await stage.open(`/${code}/modes/dorian/`);
+    await page.locator('details.chooser > summary').first().click();
+    await page.locator('#choose-tunings').selectOption('typed');
+    await page.locator('#choose-tuning').fill(strings);
+    await page.locator('#choose-tuning').press('Enter');
+    const said = page.locator('#reading-tuning');
+    await expect.poll(() => said.textContent()).toContain(reading);
+    const query = new URL(page.url()).searchParams;
+    expect(query.get('tuning')).toBe('E A D G B E');
+    // Choosing something else leaves what was typed as it was, and as it was taken.
+    await page.locator('#choose-capo').fill('2');
+    await page.locator('#choose-capo').press('Tab');
+    await expect.poll(() => new URL(page.url()).searchParams.get('capo')).toBe('2');
+    expect(new URL(page.url()).searchParams.get('tuning')).toBe('E A D G B E');
+    expect(await page.locator('#choose-tuning').inputValue()).toBe(strings);
+    await page.context().close();
+  });
+
+  test('are in the name of a tuning, which is then chosen in the list', async () => {
+    const page = await stage.open(`/${code}/modes/dorian/`);
+    await page.locator('details.chooser > summary').first().click();
+    await page.locator('#choose-tunings').selectOption('typed');
+    await page.locator('#choose-tuning').fill(named[0]);
+    await page.locator('#choose-tuning').press('Enter');
+    await expect.poll(() => page.locator('#choose-tunings').inputValue()).toBe(named[1]);
+    expect(new URL(page.url()).searchParams.get('tuning')).toBe(named[1]);
+    await page.context().close();
+  });
+});
+
+test('a B on a German page is taken one way and offered the other, in the search and of a tuning', async () => {
+  const page = await stage.open('/de/search/?q=B+dorisch');
+  const results = page.locator('.results li a').first();
+  await expect.poll(() => results.textContent()).toBe('B♭ Dorisch');
+  await page.locator('.results a[data-try]').click();
+  await expect.poll(() => results.textContent()).toBe('B Dorisch');
+  await page.goto(`${stage.origin}/de/modes/dorian/`);
+  await page.locator('details.chooser > summary').first().click();
+  await page.locator('#choose-tunings').selectOption('typed');
+  await page.locator('#choose-tuning').fill('E A D G B E');
+  await page.locator('#choose-tuning').press('Enter');
+  const other = page.locator('#reading-tuning a[data-choose]');
+  await expect.poll(() => other.textContent()).toBe('E2 A2 D3 G3 B3 E4');
+  await other.click();
+  await expect.poll(() => new URL(page.url()).searchParams.get('tuning')).toBe('E2-A2-D3-G3-Bb3-E4');
+  expect(await page.locator('#choose-tuning').inputValue()).toBe('E2-A2-D3-G3-B3-E4');
+  await page.context().close();
+});
+
+test('a link to a search in chosen names of notes means the same to others', async () => {
+  const page = await stage.open('/search/?q=H+dorian&names=german');
+  await expect.poll(() => page.locator('.results li a').first().textContent()).toBe('H Dorian');
+  expect(await page.locator('.results li a').first().getAttribute('href')).toBe(
+    '/modes/dorian/b/?names=german',
+  );
+  await page.context().close();
+});
+
 test('an address with a slip in it is answered with names near to it', async () => {
   const page = await stage.open('/modes/dorain-sharp4/');
   const found = page.locator('lost-island .results a').first();

@@ -1,7 +1,7 @@
 /**
  * The chooser in the browser: what its fields say, and what they are made to say.
  */
-import { HAND_SIZES, type Problem } from '@stillroot/core';
+import { HAND_SIZES, type Instrument, type Problem } from '@stillroot/core';
 import { optionsHtml, READING_ID, TYPED, tuningChoices } from '../markup/chooser.ts';
 import { CHOICES } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
@@ -11,6 +11,8 @@ import { problemWords } from '../words/problems.ts';
 import { CHOICE_KEYS } from './choice-keys.ts';
 import { type Choices, readChoices } from './choices.ts';
 import type { ChosenNeck } from './neck-from.ts';
+import { readTuningField, writeTuningField } from './tuning-field.ts';
+import { tuningNaming } from './typed-naming.ts';
 import { showWhole } from './whole-choice.ts';
 
 /** A control of the chooser. */
@@ -56,8 +58,14 @@ export function onChoice(form: HTMLElement, act: () => void): void {
 /**
  * Reads what the fields say; what the form does not ask stays as it was. So does what stood in the address and
  * could not be read, for as long as its field is left empty.
+ * @param instruments all of them, the usual one of the page by its id
  */
-export function readForm(form: HTMLElement, before: Choices): Choices {
+export function readForm(
+  form: HTMLElement,
+  before: Choices,
+  instruments: readonly Instrument[],
+  usualId: string,
+): Choices {
   const query = new URLSearchParams();
   for (const key of CHOICE_KEYS) {
     const field = fieldOf(form, key);
@@ -65,7 +73,14 @@ export function readForm(form: HTMLElement, before: Choices): Choices {
     if (value !== undefined) query.set(key, String(value));
   }
   const listed = fieldOf(form, 'tunings')?.value ?? '';
-  query.set('tuning', listed === TYPED ? (fieldOf(form, 'tuning')?.value ?? '') : listed);
+  const field = fieldOf(form, 'tuning');
+  const id = query.get('instrument') || usualId;
+  const held = instruments.find((instrument) => instrument.id === id);
+  const typed =
+    listed === TYPED && field && held
+      ? readTuningField(field, held, instruments, tuningNaming(before))
+      : undefined;
+  query.set('tuning', typed ?? (listed === TYPED ? '' : listed));
   const choices = readChoices(query);
   const withheld = CHOICE_KEYS.filter((key) => isWithheld(fieldOf(form, key)));
   return {
@@ -95,6 +110,10 @@ export function writeForm(
   for (const key of CHOICE_KEYS) {
     const field = fieldOf(form, key);
     if (!field || field === document.activeElement || (key === 'tuning' && !isTyped)) continue;
+    if (key === 'tuning') {
+      writeTuningField(field, choices.tuning, tuningNaming(choices));
+      continue;
+    }
     // What could not be read is left for its reader to mend; a list has nothing but what can be.
     if (choices.unread[key] !== undefined && field instanceof HTMLInputElement) {
       if (!isWithheld(field)) field.value = choices.unread[key];

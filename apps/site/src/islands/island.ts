@@ -25,7 +25,9 @@ import { fieldLeft, leaveField, recall, remember } from './memory.ts';
 import { type ChosenNeck, neckFrom } from './neck-from.ts';
 import { scrollNecks } from './neck-scroll.ts';
 import { playQuery } from './play-keys.ts';
+import { otherMeaning } from './tuning-field.ts';
 import { readingHtml } from './tuning-reading.ts';
+import { tuningNaming } from './typed-naming.ts';
 import { OF_NO_NECK, summaryWords, withoutDefaults } from './usual-choices.ts';
 import { showWhole } from './whole-choice.ts';
 
@@ -158,7 +160,7 @@ export abstract class Island extends HTMLElement {
       return;
     }
     const before = this.choices;
-    const now = this.withoutDefaults(readForm(form, before), known);
+    const now = this.withoutDefaults(readForm(form, before, known.instruments, this.usualInstrument), known);
     const isOther = now.instrument !== before.instrument;
     this.choose(isOther ? { ...now, ...OF_NO_NECK, answer: 1 } : { ...now, answer: 1 }, known);
   }
@@ -242,7 +244,11 @@ export abstract class Island extends HTMLElement {
     const asked = chosen.problems.filter(({ field }) => field !== 'fret' || this.isFingered);
     const problems = [...asked, ...this.ownProblems];
     const shown = { ...choices, labels: choices.labels ?? this.usualLabels };
-    if (form) writeForm(form, shown, chosen, readingHtml(chosen, known.instruments), problems);
+    if (form) {
+      const other = otherMeaning(fieldOf(form, 'tuning'), choices.tuning);
+      const names = { shown: choices.names, own: tuningNaming(choices) };
+      writeForm(form, shown, chosen, readingHtml(chosen, known.instruments, names, other), problems);
+    }
     this.tellUnseen(problems);
     if (this.summary) this.summary.textContent = summaryWords(choices, chosen) ?? this.usualSummary;
     const played = playQuery(new URLSearchParams(location.search));

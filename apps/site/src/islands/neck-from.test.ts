@@ -113,3 +113,16 @@ describe('playingFrom', () => {
     expect(playingFrom(readChoices(new URLSearchParams(query))).reachMm).toBe(reachMm);
   });
 });
+
+describe('a tuning in other names', () => {
+  test.each([
+    ['tuning=H1-E2-A2-D3-G3-H3-E4&names=german', 'B1 E2 A2 D3 G3 B3 E4'],
+    ['tuning=B1-E2&names=german', 'B1 E2'],
+    ['tuning=mi2-la2-re3&names=romance', 'E2 A2 D3'],
+    ['tuning=Drop+D', 'D2 A2 D3 G3 B3 E4'],
+    ['tuning=open+g', 'D2 G2 D3 G3 B3 D4'],
+  ])('%s', (query, strings) => {
+    const { neck, problems } = chosen(query);
+    expect([openStringNames(neck.tuning).join(' '), problems]).toEqual([strings, []]);
+  });
+});

@@ -24,6 +24,8 @@ import { CHOICES } from '../words/choices.ts';
 import { CHOOSER } from '../words/interface.ts';
 import type { ChoiceKey } from './choice-keys.ts';
 import { type Choices, LISTS, MOST_ANSWERS } from './choices.ts';
+import { addressedTuning } from './meant-tuning.ts';
+import { tuningNaming } from './typed-naming.ts';
 
 /** A neck, always; problems stand beside the fields that they belong to. */
 export interface ChosenNeck {
@@ -38,8 +40,9 @@ export interface ChosenNeck {
 export function neckFrom(choices: Choices, instruments: readonly Instrument[], usualId: string): ChosenNeck {
   const asked = instrumentOf(choices.instrument || usualId, instruments);
   const instrument = asked.ok ? asked.value : heldBy(instrumentOf(usualId, instruments));
-  const typed = typedTuning(choices.tuning, instrument);
-  const known = instrument.tunings.find(({ id }) => id === choices.tuning) ?? instrument.tunings[0];
+  const text = addressedTuning(choices.tuning, instrument, tuningNaming(choices));
+  const typed = openStringsIn(text, instrument);
+  const known = instrument.tunings.find(({ id }) => id === text) ?? instrument.tunings[0];
   const strings = typed?.ok ? typed.value.tuning : known;
   const transpose = numberOf('transpose', choices);
   const moved = transpose === 0 ? succeed(strings) : transposeTuning(strings, transpose);
@@ -100,7 +103,7 @@ function instrumentOf(id: string, instruments: readonly Instrument[]): Result<In
 }
 
 /** A tuning that was typed; undefined where none was, or where it is the id of one. */
-function typedTuning(text: string, instrument: Instrument): Result<TuningReading> | undefined {
+function openStringsIn(text: string, instrument: Instrument): Result<TuningReading> | undefined {
   if (text === '' || instrument.tunings.some(({ id }) => id === text)) return undefined;
   const typed = readTuning(text, { instrument });
   // A word without a digit may have been meant as an id, so open strings alone would be the wrong advice.

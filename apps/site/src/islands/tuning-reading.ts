@@ -5,6 +5,7 @@ import {
   type Instrument,
   openStringNames,
   ownTuning,
+  readTuning,
   type Tuning,
   type TuningReading,
 } from '@stillroot/core';
@@ -12,18 +13,35 @@ import { escapeXml } from '@stillroot/notation';
 import { signedPitch } from '../markup/playing.ts';
 import { READING, readingWords } from '../words/choices.ts';
 import { instrumentName } from '../words/names.ts';
+import { type Naming, renameNotes } from '../words/note-names.ts';
 import { tuningName } from '../words/tunings.ts';
 import type { ChosenNeck } from './neck-from.ts';
 
-/** The reading in HTML: the open strings, what they are known as, and what else the text could mean. */
-export function readingHtml({ reading, instrument }: ChosenNeck, instruments: readonly Instrument[]): string {
+/** How notes are named: on the page, and by its reader. */
+export interface Names {
+  readonly shown: Naming;
+  readonly own: Naming;
+}
+
+/**
+ * The reading in HTML: the open strings, what they are known as, and what else the text could mean.
+ * @param other open strings that were typed alike, in English names
+ */
+export function readingHtml(
+  { reading, instrument }: ChosenNeck,
+  instruments: readonly Instrument[],
+  names: Names,
+  other: string | undefined,
+): string {
   if (!reading) return '';
-  const { tuning, notation, guessed, alternative } = reading;
+  const { tuning, notation, guessed } = reading;
   const known = knownAs(tuning, instrument, instruments);
+  const read = other === undefined ? undefined : readTuning(other, { instrument });
+  const alternative = read?.ok ? read.value : reading.alternative;
   return [
-    readingWords(openStrings(tuning), notation, guessed),
+    readingWords(inBothNames(tuning, names), notation, guessed),
     known === '' ? '' : `${READING.isNamed} ${escapeXml(known)}.`,
-    alternative ? `${READING.couldMean} ${choosing(alternative)}.` : '',
+    alternative ? `${READING.couldMean} ${choosing(alternative, names)}.` : '',
   ]
     .filter((part) => part !== '')
     .join(' ');
@@ -40,11 +58,17 @@ function knownAs(tuning: Tuning, own: Instrument, instruments: readonly Instrume
   return '';
 }
 
-function choosing({ tuning }: Pick<TuningReading, 'tuning'>): string {
+function choosing({ tuning }: Pick<TuningReading, 'tuning'>, { own }: Names): string {
   const query = new URLSearchParams({ tuning: tuning.id });
-  return `<a href="?${query}" data-choose>${openStrings(tuning)}</a>`;
+  return `<a href="?${query}" data-choose>${openStrings(tuning, own)}</a>`;
 }
 
-function openStrings(tuning: Tuning): string {
-  return openStringNames(tuning).map(signedPitch).join(' ');
+/** In the reader's own names, and in English where the rest of the page has those. */
+function inBothNames(tuning: Tuning, { shown, own }: Names): string {
+  const [owns, english] = [openStrings(tuning, own), openStrings(tuning, 'english')];
+  return shown === 'english' && owns !== english ? `${owns} (${READING.inEnglish} ${english})` : owns;
+}
+
+function openStrings(tuning: Tuning, naming: Naming): string {
+  return renameNotes(openStringNames(tuning).map(signedPitch).join(' '), naming, 'all');
 }

@@ -6,7 +6,9 @@ import { neckWords } from '../markup/playing.ts';
 import { CHOOSER } from '../words/interface.ts';
 import type { Known } from './catalogue.ts';
 import type { Choices } from './choices.ts';
+import { addressedTuning } from './meant-tuning.ts';
 import type { ChosenNeck } from './neck-from.ts';
+import { tuningNaming } from './typed-naming.ts';
 
 /** What a page shows where nothing is chosen. */
 export interface Usual {
@@ -29,11 +31,12 @@ export const OF_NO_NECK = {
 export function withoutDefaults(choices: Choices, usual: Usual, { instruments }: Known): Choices {
   const id = choices.instrument || usual.instrument;
   const isUsual = choices.labels === usual.labels || (choices.labels === 'fingers' && !usual.isFingered);
-  const usualTuning = instruments.find((instrument) => instrument.id === id)?.tunings[0].id;
+  const held = instruments.find((instrument) => instrument.id === id);
+  const tuning = held ? addressedTuning(choices.tuning, held, tuningNaming(choices)) : choices.tuning;
   return {
     ...choices,
     instrument: id === usual.instrument ? '' : id,
-    tuning: choices.tuning === usualTuning ? '' : choices.tuning,
+    tuning: tuning === held?.tunings[0].id ? '' : tuning,
     labels: isUsual ? undefined : choices.labels,
     reach: choices.reach === HAND_SIZES[choices.handSize].reachMm ? undefined : choices.reach,
   };

@@ -25,7 +25,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   compare: 'Pfeile von',
   names: 'Namen der Töne',
   accidentals: 'Vorzeichen',
-  tuningHint: 'Zum Beispiel B1-E2-A2-D3-G3-B3-E4, E A d g b e′ oder DADGAD; B ist das deutsche H.',
+  tuningHint: 'Zum Beispiel H1-E2-A2-D3-G3-H3-E4, E A d g h e′, DADGAD oder Drop D.',
   capoFrets: 'Dieses Griffbrett hat die Bünde',
   notStrings: 'Nummern von Saiten wie 1,2,3 oder 1-3',
   notLength: 'eine Länge in Millimetern wie 648, oder zwei wie 686-648',
@@ -73,6 +73,7 @@ export const READING: SameShape<typeof English.READING> = {
   helmholtz: 'in Helmholtz-Schreibweise',
   alsoOf: 'Auch die leeren Saiten von:',
   isNamed: 'Bekannt als',
+  inEnglish: 'englisch',
   couldMean: 'Es könnte auch heißen',
 };
 

@@ -26,7 +26,7 @@ export const CHOICES = {
   compare: 'Arrows from',
   names: 'Names of notes',
   accidentals: 'Accidentals',
-  tuningHint: 'Such as B1-E2-A2-D3-G3-B3-E4, E A d g b e′ or DADGAD.',
+  tuningHint: 'Such as B1-E2-A2-D3-G3-B3-E4, E A d g b e′, DADGAD or Drop D.',
   capoFrets: 'This neck has frets',
   notStrings: 'numbers of strings such as 1,2,3 or 1-3',
   notLength: 'a length in millimetres such as 648, or two such as 686-648',
@@ -71,6 +71,7 @@ export const READING = {
   helmholtz: 'from Helmholtz notation',
   alsoOf: 'Also the open strings of:',
   isNamed: 'Known as',
+  inEnglish: 'in English',
   couldMean: 'It could also mean',
 } as const;
 

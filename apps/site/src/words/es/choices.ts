@@ -25,7 +25,7 @@ export const CHOICES: SameShape<typeof English.CHOICES> = {
   compare: 'Flechas desde',
   names: 'Nombres de las notas',
   accidentals: 'Alteraciones',
-  tuningHint: 'Por ejemplo B1-E2-A2-D3-G3-B3-E4, E A d g b e′ o DADGAD.',
+  tuningHint: 'Por ejemplo mi2-la2-re3-sol3-si3-mi4, E A d g b e′, DADGAD o drop re.',
   capoFrets: 'Este mástil tiene los trastes',
   notStrings: 'números de cuerdas como 1,2,3 o 1-3',
   notLength: 'una longitud en milímetros como 648, o dos como 686-648',
@@ -73,6 +73,7 @@ export const READING: SameShape<typeof English.READING> = {
   helmholtz: 'en notación de Helmholtz',
   alsoOf: 'También las cuerdas al aire de:',
   isNamed: 'Conocida como',
+  inEnglish: 'en inglés',
   couldMean: 'También podría significar',
 };
 
