@@ -215,7 +215,8 @@ describe.each(['de', 'es'] as const)('names of notes as readers of %s type them'
     const page = await stage.open(`/${code}/search/`);
     await page.locator('#q').fill(search);
     const first = page.locator('.results li a').first();
-    await expect.poll(() => first.textContent()).toBe(found[0]);
+    await first.waitFor();
+    expect(await first.textContent()).toBe(found[0]);
     expect(await first.getAttribute('href')).toContain(found[1]);
     expect(await page.locator('.results > .note b').textContent()).toBe(inEnglish);
     expect(new URL(page.url()).searchParams.get('q')).toBe(search);
@@ -228,8 +229,8 @@ describe.each(['de', 'es'] as const)('names of notes as readers of %s type them'
     await page.locator('#choose-tunings').selectOption('typed');
     await page.locator('#choose-tuning').fill(strings);
     await page.locator('#choose-tuning').press('Enter');
-    const said = page.locator('#reading-tuning');
-    await expect.poll(() => said.textContent()).toContain(reading);
+    const said = page.locator('#reading-tuning', { hasText: reading });
+    await said.waitFor({ state: 'attached' });
     const query = new URL(page.url()).searchParams;
     expect(query.get('tuning')).toBe('E A D G B E');
     // Choosing something else leaves what was typed as it was, and as it was taken.
@@ -256,6 +257,7 @@ describe.each(['de', 'es'] as const)('names of notes as readers of %s type them'
 test('a B on a German page is taken one way and offered the other, in the search and of a tuning', async () => {
   const page = await stage.open('/de/search/?q=B+dorisch');
   const results = page.locator('.results li a').first();
+  await results.waitFor();
   await expect.poll(() => results.textContent()).toBe('B♭ Dorisch');
   await page.locator('.results a[data-try]').click();
   await expect.poll(() => results.textContent()).toBe('B Dorisch');
@@ -274,6 +276,7 @@ test('a B on a German page is taken one way and offered the other, in the search
 
 test('a link to a search in chosen names of notes means the same to others', async () => {
   const page = await stage.open('/search/?q=H+dorian&names=german');
+  await page.locator('.results li a').first().waitFor();
   await expect.poll(() => page.locator('.results li a').first().textContent()).toBe('H Dorian');
   expect(await page.locator('.results li a').first().getAttribute('href')).toBe(
     '/modes/dorian/b/?names=german',

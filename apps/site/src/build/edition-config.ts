@@ -10,6 +10,9 @@ export const SITE_ROOT: string = `${import.meta.dirname}/../../`;
 /** Where the built site will be found. */
 export const ORIGIN: string = process.env['SITE_ORIGIN'] ?? 'http://127.0.0.1:8080';
 
+/** Read by the first script of every page and by all islands alike. */
+const SHARED_EARLY = { name: 'choices', test: /islands\/(?:choices|storage)\.ts$/ } as const;
+
 /** Astro's settings for an edition. */
 export function editionConfig({ code, base }: Language) {
   return {
@@ -22,7 +25,12 @@ export function editionConfig({ code, base }: Language) {
     devToolbar: { enabled: false },
     vite: {
       // Scripts and styles stay files of their own, so that thousands of pages share them.
-      build: { assetsInlineLimit: 0, cssCodeSplit: false },
+      build: {
+        assetsInlineLimit: 0,
+        cssCodeSplit: false,
+        // What the first script shares with the islands lies beside it, so that it stays small itself.
+        rolldownOptions: { output: { codeSplitting: { groups: [SHARED_EARLY] } } },
+      },
       // The texts of this edition's language; without a build they are English, as package.json says.
       resolve: {
         alias: [{ find: /^#words\//, replacement: `${SITE_ROOT}src/words/${code}/` }],
