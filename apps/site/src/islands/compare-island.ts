@@ -6,7 +6,7 @@ import { compareScales } from '../facts/comparison.ts';
 import { COMPARE_KEYS, comparePath } from '../facts/paths.ts';
 import { comparisonHtml } from '../markup/comparison.ts';
 import { type NameOf, pageRoot } from '../markup/names.ts';
-import type { SearchIndex } from '../search/find.ts';
+import type { SearchIndex } from '../search/search-index.ts';
 import { modeName } from '../words/names.ts';
 import { comparisonTitle, fullTitle } from '../words/titles.ts';
 import type { Known } from './catalogue.ts';

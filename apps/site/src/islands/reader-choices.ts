@@ -1,7 +1,8 @@
 /**
  * What a reader chose, for what is no picture of a neck: by the address, and else last time.
  */
-import { type Choices, choosesAnything, readChoices } from './choices.ts';
+import { choosesAnything } from './choice-keys.ts';
+import { type Choices, readChoices } from './choices.ts';
 import { recall } from './memory.ts';
 import { typedNaming } from './typed-naming.ts';
 

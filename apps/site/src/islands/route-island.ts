@@ -6,7 +6,7 @@ import { routePath } from '../facts/paths.ts';
 import { scalesOnRoute } from '../facts/route.ts';
 import { pageRoot } from '../markup/names.ts';
 import { routeHtml } from '../markup/route.ts';
-import { preferenceOf, type SearchIndex } from '../search/find.ts';
+import { preferenceOf, type SearchIndex } from '../search/search-index.ts';
 import { modeName } from '../words/names.ts';
 import { ROUTES } from '../words/routes.ts';
 import { fullTitle, routeTitle } from '../words/titles.ts';

@@ -2,8 +2,8 @@
  * The index of the search in the browser, fetched once and only when it is needed.
  */
 import { pagePath } from '../facts/paths.ts';
-import { readyIndex, type SearchIndex } from '../search/find.ts';
 import type { SearchFile } from '../search/search-file.ts';
+import { readyIndex, type SearchIndex } from '../search/search-index.ts';
 
 let index: Promise<SearchIndex> | undefined;
 

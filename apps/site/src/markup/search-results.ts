@@ -4,8 +4,9 @@
 import type { Scale } from '@stillroot/core';
 import { escapeXml } from '@stillroot/notation';
 import { familyPath, instrumentPath, modePath, roundPath, scalePath, searchPath } from '../facts/paths.ts';
-import type { InstrumentHit, ModeHit, SearchIndex, SearchResult } from '../search/find.ts';
+import type { ModeHit, SearchResult } from '../search/find.ts';
 import type { StoredFamily } from '../search/search-file.ts';
+import type { InstrumentHit, SearchIndex } from '../search/search-index.ts';
 import { instrumentName, modeName, nameForms } from '../words/names.ts';
 import { fromFret } from '../words/necks.ts';
 import type { Naming } from '../words/note-names.ts';

@@ -4,8 +4,9 @@ import { EVERYDAY_ROOTS, pitchClassesOf, spell, UNIVERSE } from '@stillroot/core
 import { describe, expect, test } from 'vitest';
 import { searchFile } from '../facts/search-index.ts';
 import { searchResultsHtml } from '../markup/search-results.ts';
-import { modeMeant, readyIndex, type SearchResult, search } from './find.ts';
+import { modeMeant, type SearchResult, search } from './find.ts';
 import { placedIn } from './placed.ts';
+import { readyIndex } from './search-index.ts';
 
 const file = searchFile();
 const index = readyIndex(file);

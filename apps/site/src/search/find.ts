@@ -14,29 +14,15 @@ import {
   UNIVERSE,
 } from '@stillroot/core';
 import type { Naming } from '../words/note-names.ts';
-import { withoutAccidentalWords } from '../words/note-reading.ts';
 import { type Asked, type AskedDegree, askedBy, LONGEST_TEXT, rootIn, withoutRoot } from './asked.ts';
-import { type Found, findByName, type Looseness, type Named, named } from './names.ts';
+import { type Found, findByName, type Looseness } from './names.ts';
 import { placedIn } from './placed.ts';
 import { type Reading, readingsOf } from './readings.ts';
-import type { SearchFile, StoredFamily, StoredInstrument, StoredTuning } from './search-file.ts';
+import type { StoredFamily } from './search-file.ts';
+import { type InstrumentHit, preferenceOf, type SearchIndex } from './search-index.ts';
 import { withoutFret } from './with-fret.ts';
 import { partings } from './with-instrument.ts';
 import { wordsOf } from './words-of.ts';
-
-/** The index, made ready. */
-export interface SearchIndex {
-  readonly file: SearchFile;
-  readonly modes: readonly Named<Mode>[];
-  readonly families: readonly Named<StoredFamily>[];
-  readonly instruments: readonly Named<InstrumentHit>[];
-}
-
-/** An instrument, or one of its tunings. */
-export interface InstrumentHit {
-  readonly instrument: StoredInstrument;
-  readonly tuning: StoredTuning | undefined;
-}
 
 /** A mode that was found, perhaps on a root. */
 export interface ModeHit {
@@ -69,43 +55,6 @@ const ROUND_OF = /^\s*(?:(?:the|die|la)\s+)?(?:round\s+of|runde\s+von|ronda\s+de
 
 /** Open strings are these very notes, not others that begin alike. */
 const SLIGHTLY_OFF = 0.5;
-
-/** Makes a stored index ready. */
-export function readyIndex(file: SearchFile): SearchIndex {
-  return {
-    file,
-    modes: file.modes.map(([preference, slug, ...names], at) => {
-      const mode = UNIVERSE.modes[at];
-      invariant(mode !== undefined, `mode ${slug} is in the universe`);
-      return named(mode, names, preference);
-    }),
-    families: file.families.map((family) => named(family, family.slice(2).map(String))),
-    instruments: file.instruments.flatMap((instrument) => {
-      const [, names, tunings, ownNames = []] = instrument;
-      return [
-        named<InstrumentHit>({ instrument, tuning: undefined }, [...names, ...ownNames], 1),
-        ...tunings.map((tuning) =>
-          named<InstrumentHit>({ instrument, tuning }, tuningNames(tuning, instrument)),
-        ),
-      ];
-    }),
-  };
-}
-
-/** A tuning's name with that of its instrument, in every language, and its open strings. */
-function tuningNames(
-  [, name, openStrings, ...others]: StoredTuning,
-  [, [instrument = ''], , ownNames]: StoredInstrument,
-): readonly string[] {
-  const own = ownNames?.[0];
-  const known = [`${name} ${instrument}`, openStrings, ...others];
-  return own === undefined ? known : [...known, `${withoutAccidentalWords(name)} ${own}`];
-}
-
-/** How well known a mode is: 2 for the everyday families, 1 for others with a trade name, 0 for the rest. */
-export function preferenceOf({ file }: SearchIndex, mode: Mode): number {
-  return file.modes[mode.index]?.[0] ?? 0;
-}
 
 /**
  * Finds what a text asks for, from a fret where it names one.

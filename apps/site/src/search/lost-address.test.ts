@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { searchFile } from '../facts/search-index.ts';
-import { readyIndex, search } from './find.ts';
+import { search } from './find.ts';
 import { askedByAddress } from './lost-address.ts';
+import { readyIndex } from './search-index.ts';
 
 const index = readyIndex(searchFile());
 

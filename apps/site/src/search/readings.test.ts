@@ -9,8 +9,9 @@ import { SEARCH as ENGLISH } from '../words/en/search.ts';
 import * as spanish from '../words/es/names.ts';
 import { SEARCH as SPANISH } from '../words/es/search.ts';
 import { nameNote } from '../words/note-names.ts';
-import { modeMeant, readyIndex, type SearchResult, search } from './find.ts';
+import { modeMeant, type SearchResult, search } from './find.ts';
 import { readingsOf } from './readings.ts';
+import { readyIndex } from './search-index.ts';
 
 const INDEXES = {
   english: readyIndex(searchFile()),
