@@ -104,7 +104,7 @@ function firstScripts(path: string): readonly string[] {
   const found = new Set([...html.matchAll(/<script[^>]* src="([^"]+)"/g)].map(([, file = '']) => file));
   for (const file of found) {
     const text = readFileSync(join(SITE_FOLDER, file), 'utf8');
-    for (const [, other = ''] of text.matchAll(/(?:^|[;}])import(?:[^"'();]*from)?["']([^"']+)["']/g))
+    for (const [, other = ''] of text.matchAll(/(?:^|[;}\n])import(?:[^"'();]*from)?["']([^"']+)["']/g))
       found.add(new URL(other, `http://site${file}`).pathname);
   }
   return [...found];
