@@ -104,7 +104,7 @@ describe.each([
     const found: (readonly [string, string | null])[] = [];
     for (const [typed] of examples) {
       await page.goto(`${page.url().replace(/[?#].*$/, '')}?q=${encodeURIComponent(typed)}`);
-      const first = page.locator('search-island .results a').first();
+      const first = page.locator('search-island .results li a').first();
       await first.waitFor();
       found.push([typed, await first.textContent()]);
     }

@@ -224,6 +224,10 @@ describe('the examples of the page', () => {
 });
 
 describe('readings', () => {
+  test.each(['1 b2 3 4 5 b6 b7', '#4 b7', 'b7'])('degrees are no notes to a German reader: %s', (text) => {
+    expect(readingsOf(text, 'german')).toEqual([{ text }]);
+  });
+
   test.each(['dorian', 'H dorian', 'a b c', 'la menor', '1 b2 3', 'E F G#'])(
     'an English text is read as it stands: %s',
     (text) => {

@@ -113,6 +113,8 @@ function noteOf(word: string, naming: Naming): string | undefined {
 /** Whether the word at this place stands where a root can, and is none of the words that only look like one. */
 function isRootAt(at: number, words: readonly string[]): boolean {
   const [word = '', before, after] = [words[at], words[at - 1], words[at + 1]];
+  // A root has no octave; `b7` is a degree.
+  if (/\d$/.test(word)) return false;
   const isArticle = (word === 'la' && before === 'de') || (word === 'des' && /^mod/.test(before ?? ''));
   if (after !== undefined && QUALITIES.has(after)) return !isArticle;
   if (before === undefined) return true;
