@@ -81,8 +81,14 @@ function start(one: HTMLElement): void {
   one.addEventListener('focusin', ({ target }) => {
     if (!(target instanceof HTMLInputElement && target.hasAttribute('list'))) return;
     const held = target.value;
-    // Who is quick has begun to type by then.
-    setTimeout(() => target.value === held && target.select());
+    const select = (): void => {
+      clearTimeout(waiting);
+      target.removeEventListener('keydown', select);
+      if (target.value === held) target.select();
+    };
+    // After the pointer has put its mark into the text; who is quick types before that.
+    const waiting = setTimeout(select);
+    target.addEventListener('keydown', select);
   });
   // A finger cannot point: what it touches before the code is there is pointed at, and not followed.
   if (anchors !== undefined)

@@ -22,6 +22,9 @@ describe('what is asked for', () => {
     ['A B C D E F G#', 'notes', 7],
     ['a, b♭, c♯', 'notes', 3],
     ['DADGAD', 'notes', 6],
+    ['Am E7', 'notes', 7],
+    ['Dm7, G7(b9), Cmaj7', 'notes', 13],
+    ['B C7', 'notes', 7],
     ['C-E-G-Bb', 'notes', 4],
   ])('%s are notes', (text, kind, count) => {
     const asked = askedBy(text);

@@ -2,8 +2,10 @@
  * What a text asks for: notes, degrees, steps, or a name, each perhaps on a root.
  */
 import {
+  chordSymbolsIn,
   MAJOR_SEMITONES,
   type NoteName,
+  parseChord,
   parseNote,
   parseRoot,
   pitchClassOf,
@@ -49,6 +51,7 @@ const STEP_LETTERS: ReadonlyMap<string, number> = new Map([
 /**
  * Reads what was typed.
  * @example askedBy('A B C D E F G#')      // notes
+ * @example askedBy('Am E7')              // the notes of chords
  * @example askedBy('1 b2 3 4 5 b6 b7')    // degrees
  * @example askedBy('1312122')             // steps
  * @example askedBy('phrygian with a major third') // the steps of what is described
@@ -59,7 +62,8 @@ export function askedBy(text: string): Asked {
   const typed = text.slice(0, LONGEST_TEXT).trim();
   const words = wordsOf(typed);
   const notes = notesIn(typed, words);
-  if (notes) return { for: 'notes', notes, root: undefined };
+  const held = notes ?? chordNotesIn(typed);
+  if (held) return { for: 'notes', notes: held, root: undefined };
   const { root, rest } = withoutRoot(words);
   const steps = stepsIn(rest);
   if (steps) return { for: 'steps', steps, root };
@@ -78,6 +82,16 @@ function notesIn(typed: string, words: readonly string[]): readonly NoteName[] |
   if (notes.length < 2) return undefined;
   const read = notes.flatMap((note) => (note.ok ? [note.value] : []));
   return read.length === notes.length ? read : undefined;
+}
+
+/** The notes of chords, where all the words are chords, and not each of them a note alone. */
+function chordNotesIn(typed: string): readonly NoteName[] | undefined {
+  const symbols = chordSymbolsIn(typed);
+  const areNamed =
+    symbols.every((symbol) => /^[A-G]/.test(symbol)) && symbols.some((symbol) => !parseNote(symbol).ok);
+  const chords = areNamed ? symbols.map((symbol) => parseChord(symbol)) : [];
+  const read = chords.flatMap((chord) => (chord.ok ? [chord.value.notes] : []));
+  return areNamed && read.length === chords.length ? read.flat() : undefined;
 }
 
 /** What is left without a root before it or after it: `F# dorian`, `dorian in F#`. */

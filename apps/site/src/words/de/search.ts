@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Nach Name, Tönen, Formel oder Schritten. Tippfehler werden verziehen.',
   field: 'Was suchst du?',
   button: 'Suchen',
-  hint: 'Ein Name, sieben Töne oder weniger, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton oder Instrument. H, B und Fis heißen wie im Deutschen.',
+  hint: 'Ein Name, sieben Töne oder weniger, Akkorde, Stufen, oder Schritte in Halbtönen; wenn du willst, mit Grundton oder Instrument. H, B und Fis heißen wie im Deutschen.',
   listsTitle: 'Alles in Listen',
   without:
     'Die Suche braucht ein Skript. Ohne Skript steht alles, was sie findet, in diesen Listen, und dein Browser kann auf einer Seite suchen.',
@@ -42,6 +42,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   wayRoot: 'einen Namen auf einem Grundton',
   wayNotes: 'Töne, den wahrscheinlichen Grundton zuerst',
   wayFewNotes: 'einige Töne, in jeder Skala, die sie enthält',
+  wayChords: 'Akkorde, in jeder Skala, die sie enthält',
   wayFormula: 'eine Formel',
   wayDegrees: 'einige Stufen, in jedem Modus, der sie hat',
   waySteps: 'Schritte in Halbtönen, oder als T und S, W und H',

@@ -9,7 +9,7 @@ export const SEARCH = {
   lead: 'By name, by notes, by formula or by steps. Slips of typing are forgiven.',
   field: 'What are you looking for?',
   button: 'Search',
-  hint: 'A name, seven notes or fewer, degrees, or steps in semitones; with a root or an instrument if you like.',
+  hint: 'A name, seven notes or fewer, chords, degrees, or steps in semitones; with a root or an instrument if you like.',
   listsTitle: 'Everything in lists',
   without:
     'The search needs a script. Without one, all that it finds stands in these lists, and your browser can search within a page.',
@@ -41,6 +41,7 @@ export const SEARCH = {
   wayRoot: 'a name on a root',
   wayNotes: 'notes, the likely root first',
   wayFewNotes: 'some notes, in every scale that holds them',
+  wayChords: 'chords, in every scale that holds them',
   wayFormula: 'a formula',
   wayDegrees: 'some degrees, in every mode that has them',
   waySteps: 'steps in semitones, or as T and S, W and H',

@@ -11,7 +11,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   lead: 'Por nombre, por notas, por fórmula o por pasos. Los errores al escribir se perdonan.',
   field: '¿Qué buscas?',
   button: 'Buscar',
-  hint: 'Un nombre, siete notas o menos, grados, o pasos en semitonos; con una tónica o un instrumento si quieres. Las notas, do re mi o con letras: la o A.',
+  hint: 'Un nombre, siete notas o menos, acordes, grados, o pasos en semitonos; con una tónica o un instrumento si quieres. Las notas, do re mi o con letras: la o A.',
   listsTitle: 'Todo en listas',
   without:
     'La búsqueda necesita un script. Sin él, todo lo que encuentra está en estas listas, y tu navegador puede buscar dentro de una página.',
@@ -42,6 +42,7 @@ export const SEARCH: SameShape<typeof English.SEARCH> = {
   wayRoot: 'un nombre sobre una tónica',
   wayNotes: 'notas, la tónica probable primero',
   wayFewNotes: 'algunas notas, en cada escala que las contiene',
+  wayChords: 'acordes, en cada escala que los contiene',
   wayFormula: 'una fórmula',
   wayDegrees: 'algunos grados, en cada modo que los tiene',
   waySteps: 'pasos en semitonos, o como T y S, W y H',
