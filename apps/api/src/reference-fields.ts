@@ -6,7 +6,7 @@ import { escapeXml } from '@stillroot/notation';
 /** A schema of the OpenAPI document (JSON Schema 2020-12), as far as answers use it. */
 export interface Schema {
   readonly $ref?: string;
-  readonly type?: string;
+  readonly type?: string | readonly string[];
   readonly description?: string;
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly required?: readonly string[];
@@ -56,7 +56,7 @@ function kindHtml(schema: Schema): string {
   if (anyOf) return anyOf.map(kindHtml).join(' or ');
   if (choices) return `one of ${escapeXml(choices.join(', '))}`;
   if (items) return `list of ${pluralHtml(items)}`;
-  return escapeXml(type ?? 'anything');
+  return escapeXml([type ?? 'anything'].flat().join(' or '));
 }
 
 function pluralHtml(items: Schema): string {
