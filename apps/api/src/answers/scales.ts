@@ -130,10 +130,7 @@ export function search({ notes: alone, chords, root, span }: HoldingQuery, addre
   return {
     asked: [...asked.values()],
     ...(chords.length > 0 && {
-      chords: chords.map(({ symbol, notes: held }) => ({
-        symbol,
-        notes: held.map(nameOf),
-      })),
+      chords: chords.map(({ symbol, notes: held }) => ({ symbol, notes: held.map(nameOf) })),
     }),
     total: found.length,
     ...pageOf(address, found.length, span),

@@ -44,7 +44,7 @@ export function searchFile(names: Names = ofThisBuild): SearchFile {
             tuning.name,
             lettersOf(tuning),
             ...[`${tuningName({ id }, tuning)} ${ownName}`].filter(
-              (own) => own !== `${signs(tuning.name)} ${name}`,
+              (own) => own !== `${signs(tuning.name)} ${ownName}`,
             ),
           ] as const,
       );

@@ -24,7 +24,6 @@ export class SearchIsland extends HTMLElement {
     const typedElsewhere = new URLSearchParams(location.search).get('q');
     this.choices = readerChoices();
     if (field.value === '' && typedElsewhere) field.value = typedElsewhere;
-    void this.nameNotes();
     field.addEventListener('input', () => void this.find());
     this.querySelector('form')?.addEventListener('submit', () => void this.find());
     this.addEventListener('click', (event) => this.clicked(event));
@@ -65,14 +64,6 @@ export class SearchIsland extends HTMLElement {
     } catch {
       this.show('', SEARCH.failed);
     }
-  }
-
-  /** Names notes as chosen; the code for it is fetched only where another naming is. */
-  private async nameNotes(): Promise<void> {
-    const { names, accidentals } = this.choices;
-    if (names === 'english' && accidentals === 'signs') return;
-    const { applyNaming } = await import('./naming.ts');
-    applyNaming(this.choices);
   }
 
   private keep(typed: string): void {

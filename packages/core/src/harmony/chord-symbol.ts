@@ -7,7 +7,7 @@
  */
 import { toAscii } from '../pitch/accidental.ts';
 import { MAJOR_ALTERATIONS } from '../pitch/letter.ts';
-import { formatNote, type NoteName, parseNote } from '../pitch/note.ts';
+import { type NoteName, parseNote } from '../pitch/note.ts';
 import { fail, type Result, succeed } from '../problem.ts';
 
 /** A chord that is called by a symbol. */
@@ -148,5 +148,5 @@ function parts(...pairs: readonly (readonly [number, number])[]): readonly Part[
 }
 
 function isSame(one: NoteName, other: NoteName): boolean {
-  return formatNote(one.letterIndex, one.alteration) === formatNote(other.letterIndex, other.alteration);
+  return one.letterIndex === other.letterIndex && one.alteration === other.alteration;
 }

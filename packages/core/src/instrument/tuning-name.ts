@@ -9,8 +9,8 @@ const LONGEST = 80;
 
 /**
  * The tuning of an instrument with this id or name. Neither case counts, nor whether words are parted by spaces
- * or hyphens, nor how accidentals are written, and what a name explains in brackets may be left out. An id comes before a name, an earlier
- * tuning before a later one.
+ * or hyphens, nor how accidentals are written, and what a name explains in brackets may be left out. An id comes
+ * before a name, an earlier tuning before a later one.
  * @example tuningNamed(guitar, 'Drop-D')?.id // 'drop-d'
  * @example tuningNamed(guitar, 'open g')?.id // 'open-g'
  */
